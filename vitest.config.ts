@@ -1,0 +1,36 @@
+// The two vitest projects: `unit` (no browser) and `browser` (Debian's chromium driven from Node). Leaves out types, lint and format, which scripts/test.mjs runs.
+import { defineConfig } from 'vitest/config'
+
+// A hang must end some day, but no test is judged by its speed: two shared cores may be slow.
+const HANG_LIMIT_MS = 300_000
+
+const shared = {
+  environment: 'node',
+  testTimeout: HANG_LIMIT_MS,
+  hookTimeout: HANG_LIMIT_MS,
+  passWithNoTests: false,
+} as const
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          ...shared,
+          name: 'unit',
+          include: ['src/**/*.test.{ts,tsx}', 'test/**/*.test.ts'],
+          exclude: ['test/browser/**', 'test/fixtures/**', 'node_modules/**'],
+        },
+      },
+      {
+        test: {
+          ...shared,
+          name: 'browser',
+          include: ['test/browser/**/*.test.ts'],
+          exclude: ['node_modules/**'],
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+})
