@@ -9,6 +9,7 @@ const shared = {
   testTimeout: HANG_LIMIT_MS,
   hookTimeout: HANG_LIMIT_MS,
   passWithNoTests: false,
+  allowOnly: false,
 } as const
 
 export default defineConfig({
