@@ -30,6 +30,7 @@ export default defineConfig({
           include: ['test/browser/**/*.test.ts'],
           exclude: ['node_modules/**'],
           fileParallelism: false,
+          globalSetup: ['test/support/build-web.ts'],
         },
       },
     ],

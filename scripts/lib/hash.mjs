@@ -8,7 +8,7 @@ function filesUnder(path) {
   if (!existsSync(path)) return []
   if (!statSync(path).isDirectory()) return [path]
   return readdirSync(path)
-    .sort()
+    .toSorted()
     .flatMap((name) => filesUnder(join(path, name)))
 }
 

@@ -1,0 +1,3 @@
+// Types of build.mjs for the tests.
+export type Part = 'library' | 'types' | 'cli' | 'web'
+export function build(names?: readonly Part[]): Promise<void>

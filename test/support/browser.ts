@@ -1,0 +1,69 @@
+// Opens the built page in Debian's chromium for the browser tests. Leaves out other browsers.
+import { join } from 'node:path'
+import { AxeBuilder } from '@axe-core/playwright'
+import { type Browser, type Page, chromium } from 'playwright-core'
+// Plain Node scripts, which `npm test` and `npm start` share with the tests.
+import { findChromium } from '../../scripts/lib/install.mjs'
+import { serve } from '../../scripts/lib/static-server.mjs'
+import { ROOT } from './files.ts'
+
+const CHROMIUM_ARGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+]
+const AXE_TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+
+/** The served build and a browser; `close` ends both. */
+export interface OpenedApp {
+  readonly url: string
+  readonly browser: Browser
+  readonly close: () => Promise<void>
+}
+
+export async function launchChromium(): Promise<Browser> {
+  const executablePath = findChromium()
+  if (executablePath === undefined)
+    throw new Error('chromium is missing: run npm test, which installs it')
+  return await chromium.launch({ executablePath, args: CHROMIUM_ARGS })
+}
+
+/** Serves dist/web on a free port, with the same headers as `npm start`, and opens a browser. */
+export async function openApp(): Promise<OpenedApp> {
+  const { server, url } = await serve({
+    folder: join(ROOT, 'dist', 'web'),
+    host: '127.0.0.1',
+    port: 0,
+  })
+  const browser = await launchChromium()
+  const close = async (): Promise<void> => {
+    await browser.close()
+    server.closeAllConnections()
+    await new Promise((resolve) => server.close(resolve))
+  }
+  return { url, browser, close }
+}
+
+/** Accessibility faults of the page as it stands: rule, impact and the elements concerned. */
+export async function accessibilityFaults(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).withTags(AXE_TAGS).analyze()
+  return violations.map(({ id, impact, nodes }) => {
+    const targets = nodes.map((node) => node.target.join(' ')).join(', ')
+    return `${id} (${impact ?? 'unrated'}): ${targets}`
+  })
+}
+
+/** Collects what must not happen on a page: script errors, console errors, policy violations, failed requests. */
+export function watchForErrors(page: Page): readonly string[] {
+  const errors: string[] = []
+  page.on('pageerror', (error) => errors.push(`page error: ${error.message}`))
+  page.on('console', (message) => {
+    if (message.type() === 'error') errors.push(`console: ${message.text()}`)
+  })
+  page.on('requestfailed', (request) => errors.push(`failed request: ${request.url()}`))
+  return errors
+}
