@@ -65,8 +65,7 @@ async function main() {
     await runBuild(tally)
     for (const project of PROJECTS) await runProject({ tally, project })
   } catch (error) {
-    console.error(error.message)
-    tally.add({ name: 'set-up', passed: 0, failed: 1, remarks: [error.message] })
+    tally.add({ name: 'set-up', passed: 0, failed: 1, remarks: error.message.split('\n') })
   }
   heading('summary')
   for (const line of tally.lines) console.log(line)

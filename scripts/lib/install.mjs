@@ -53,6 +53,12 @@ export function findChromium() {
 export async function ensureChromium() {
   const found = findChromium()
   if (found !== undefined) return found
+  if (process.env.OXWRIGHT_CHROMIUM !== undefined) {
+    throw new MissingError({
+      missing: `the browser that OXWRIGHT_CHROMIUM names: ${process.env.OXWRIGHT_CHROMIUM}`,
+      command: 'unset OXWRIGHT_CHROMIUM   (to use the chromium on PATH)',
+    })
+  }
   const missing = new MissingError({
     missing: 'chromium (the browser and accessibility tests drive it)',
     command: 'sudo apt-get update && sudo apt-get install -y --no-install-recommends chromium',
