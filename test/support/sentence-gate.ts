@@ -34,7 +34,7 @@ const MACHINE_ATTRIBUTES = [
   'id',
 ]
 /** Errors that tell of a bug, with what must hold; bad input has codes instead. */
-const BUG_ERRORS = ['Error', 'TypeError', 'RangeError']
+const BUG_ERRORS = ['BugError', 'Error', 'TypeError', 'RangeError']
 /** Data fields that cite the outside, and the folders whose data may. */
 const CITING_FIELDS = ['source', 'sources', 'citation', 'condition']
 const CITING_FOLDERS = /^src\/(evidence|kit|physics|physiology|patient|planning)\//
