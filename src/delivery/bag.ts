@@ -52,13 +52,22 @@ export function solveBag(course: BagCourse, network: Network, grid: Grid): void 
 export function bagWishL(network: Network, grid: Grid, k: number): number {
   const bag = network.bag
   if (bag === null) return 0
-  const volumeL = grid.volumeL[k] ?? 0
-  const deviceL = network.deviceFlowLps * (grid.durationS[k] ?? 0)
+  const durationS = grid.durationS[k] as number // k stays below grid.steps
+  const volumeL = grid.volumeL[k] as number // the same
+  const deviceL = network.deviceFlowLps * durationS
   if (k < grid.inspiratorySteps) {
-    const surplusL = deviceL - volumeL
+    const surplusL = deviceL - network.innerShareIn * volumeL
     return surplusL >= 0 ? surplusL * (1 - bag.forwardLoss) : surplusL / (1 + bag.leakRatio)
   }
-  return deviceL * (1 - bag.forwardLoss) + volumeL * bag.expiredShareIntoBag
+  return deviceL * (1 - bag.forwardLoss) + expiredWishL(network, { volumeL, durationS })
+}
+
+/** Expired gas that a bag without valve takes: a share of what reaches the inner pocket. */
+function expiredWishL(network: Network, step: { volumeL: number; durationS: number }): number {
+  const bag = network.bag
+  if (bag === null || bag.hasInletValve) return 0
+  const intoInnerL = network.innerShareOut * step.volumeL - network.flushLps * step.durationS
+  return bag.expiredShareIntoBag * Math.max(0, intoInnerL)
 }
 
 function traceBag(course: BagCourse, network: Network, grid: Grid): void {
@@ -72,7 +81,7 @@ function traceBag(course: BagCourse, network: Network, grid: Grid): void {
     const next = Math.min(bag.volumeL, Math.max(0, level + wish))
     const inL = Math.max(0, next - level)
     const deviceWishL = network.deviceFlowLps * (grid.durationS[k] ?? 0) * (1 - bag.forwardLoss)
-    const deviceShare = k < grid.inspiratorySteps || wish <= 0 ? 1 : deviceWishL / wish
+    const deviceShare = k < grid.inspiratorySteps || wish <= 0 ? 1 : Math.min(1, deviceWishL / wish)
     course.outL[k] = Math.max(0, level - next)
     course.deviceInL[k] = inL * deviceShare
     course.expiredInL[k] = inL * (1 - deviceShare)

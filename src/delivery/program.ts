@@ -138,7 +138,9 @@ function compileExpiration(
   const intoInnerL = network.innerShareOut * volumeL - network.flushLps * durationS
   const hasBag = network.bag !== null
   const suppliedL = network.deviceFlowLps * durationS
-  const deviceL = suppliedL * network.captureOut - (hasBag ? (bag.deviceInL[k] ?? 0) : 0)
+  const passingL = suppliedL - (hasBag ? (bag.deviceInL[k] ?? 0) : 0)
+  const intoBagL = hasBag ? (bag.expiredInL[k] ?? 0) : 0
+  const deviceL = passingL * network.captureOut
   const mixedL = Math.max(0, intoInnerL)
   const flushedL = Math.max(0, -intoInnerL)
   const drawL = Math.max(0, flushedL - deviceL)
@@ -156,8 +158,8 @@ function compileExpiration(
     mixOuter(c, network, {
       roomL: exchangeL,
       ownL: network.outerDeviceFlowLps * durationS,
-      innerDeviceL: suppliedL * (1 - network.captureOut),
-      innerL: Math.max(0, deviceL + mixedL + drawL - flushedL),
+      innerDeviceL: passingL * (1 - network.captureOut),
+      innerL: Math.max(0, deviceL + mixedL + drawL - flushedL - intoBagL),
       sideL: network.sideFromOuter ? intoSideL : 0,
     })
   }
