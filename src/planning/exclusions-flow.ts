@@ -1,0 +1,119 @@
+// Exclusions that follow from size, rated flow and the kind of goal.
+import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
+import type { InterfaceSize } from '../kit/interface-family.ts'
+import type { SetUp } from '../kit/set-up.ts'
+import type { ExclusionRule, Found } from './exclusion-rule.ts'
+
+/** High flow in small children: 2 L/min for each kg up to this weight (local policy decides; common practice). */
+const CHILD_HIGH_FLOW_LPM_PER_KG = 2
+const CHILD_HIGH_FLOW_KG_MAX = 12
+
+/** Least flow that keeps carbon dioxide out of a box: more than 4 L/min (secondary text). */
+export function sizeOfSetUp(setUp: SetUp): InterfaceSize | null {
+  return INTERFACE_FAMILIES[setUp.family].sizes.find((size) => size.id === setUp.size) ?? null
+}
+
+/** Flow on the meter; the flush step has none. */
+function meteredLpm(setUp: SetUp): number | null {
+  return setUp.flow.kind === 'scale' ? setUp.flow.flowLpm : null
+}
+
+function flowFound(setUp: SetUp, limitLpm: number): Found {
+  return {
+    values: { flowLpm: meteredLpm(setUp) ?? 0, limitLpm, family: setUp.family },
+    flip: { path: 'setUp.flowLpm', value: limitLpm, unit: 'L/min' },
+  }
+}
+
+export const exclusionsByFlow: readonly ExclusionRule[] = [
+  {
+    code: 'SIZE_FOR_OTHER_AGE',
+    known: 'common-practice',
+    applies: (subject, setUp) => {
+      const size = sizeOfSetUp(setUp)
+      if (size === null)
+        return { values: { size: setUp.size, ageYears: subject.ageYears }, flip: null }
+      if (subject.ageYears >= size.ageYearsMin && subject.ageYears <= size.ageYearsMax) return null
+      const bound = subject.ageYears < size.ageYearsMin ? size.ageYearsMin : size.ageYearsMax
+      return {
+        values: { size: size.id, ageYears: subject.ageYears, boundYears: bound },
+        flip: { path: 'patient.ageYears', value: bound, unit: 'a' },
+      }
+    },
+  },
+  {
+    code: 'SIZE_FOR_OTHER_WEIGHT',
+    known: 'common-practice',
+    applies: (subject, setUp) => {
+      const limitKg = sizeOfSetUp(setUp)?.weightKgMax
+      if (limitKg === undefined || subject.weightKg <= limitKg) return null
+      return {
+        values: { size: setUp.size, weightKg: subject.weightKg, limitKg },
+        flip: { path: 'patient.weightKg', value: limitKg, unit: 'kg' },
+      }
+    },
+  },
+  {
+    code: 'BELOW_RATED_FLOW',
+    known: 'seen',
+    source: 'ODriscoll2017',
+    applies: (_subject, setUp) => {
+      const size = sizeOfSetUp(setUp)
+      const flowLpm = meteredLpm(setUp)
+      if (size === null || flowLpm === null || setUp.source.kind === 'jet-nebuliser') return null
+      return flowLpm < size.rated.minLpm - 1e-9 ? flowFound(setUp, size.rated.minLpm) : null
+    },
+  },
+  {
+    code: 'ABOVE_RATED_FLOW',
+    known: 'common-practice',
+    applies: (_subject, setUp) => {
+      const size = sizeOfSetUp(setUp)
+      const flowLpm = meteredLpm(setUp)
+      if (size === null || flowLpm === null || setUp.source.kind === 'jet-nebuliser') return null
+      return flowLpm > size.rated.maxLpm + 1e-9 ? flowFound(setUp, size.rated.maxLpm) : null
+    },
+  },
+  {
+    code: 'HIGH_FLOW_ABOVE_CHILD_CEILING',
+    known: 'common-practice',
+    applies: (subject, setUp) => {
+      if (setUp.family !== 'nasal-high-flow' || subject.weightKg > CHILD_HIGH_FLOW_KG_MAX)
+        return null
+      const ceilingLpm = CHILD_HIGH_FLOW_LPM_PER_KG * subject.weightKg
+      const flowLpm = meteredLpm(setUp) ?? 0
+      if (flowLpm <= ceilingLpm) return null
+      return {
+        values: { flowLpm, ceilingLpm, weightKg: subject.weightKg },
+        flip: { path: 'patient.weightKg', value: flowLpm / CHILD_HIGH_FLOW_LPM_PER_KG, unit: 'kg' },
+      }
+    },
+  },
+  {
+    code: 'FLUSH_ONLY_WHEN_ALL_IS_WANTED',
+    known: 'common-practice',
+    applies: (subject, setUp) =>
+      setUp.flow.kind === 'flush' && subject.goal.kind !== 'as-much-as-possible'
+        ? {
+            values: { goal: subject.goal.kind },
+            flip: { path: 'goal.kind', value: 'as-much-as-possible' },
+          }
+        : null,
+  },
+  {
+    code: 'BELOW_CLUSTER_FLOW',
+    known: 'seen',
+    source: 'ODriscoll2017',
+    applies: (subject, setUp) => {
+      if (subject.goal.kind !== 'as-much-as-possible' || subject.goal.reason !== 'cluster-headache')
+        return null
+      const flowLpm = meteredLpm(setUp)
+      return flowLpm !== null && flowLpm < CLUSTER_LPM_MIN
+        ? flowFound(setUp, CLUSTER_LPM_MIN)
+        : null
+    },
+  },
+]
+
+/** Cluster headache: at least 12 L/min by reservoir mask. Source: ODriscoll2017. */
+const CLUSTER_LPM_MIN = 12
