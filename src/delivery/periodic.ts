@@ -8,8 +8,15 @@ import type { Grid } from './grid.ts'
 import type { Network } from './network.ts'
 import { compileProgram, createProgram } from './program.ts'
 import type { Program } from './program.ts'
-import { MAX_SERIAL, passBreath, STATE, STATE_SIZE } from './tracer.ts'
-import type { TracerSources, TracerTotals } from './tracer.ts'
+import {
+  createTracerBlock,
+  MAX_SERIAL,
+  passBlock,
+  passBreath,
+  STATE,
+  STATE_SIZE,
+} from './tracer.ts'
+import type { TracerBlock, TracerSources, TracerTotals } from './tracer.ts'
 
 /** Basic steps in each phase; see fillGrid for the accuracy this gives. */
 export const DEFAULT_RESOLUTION = 20
@@ -30,12 +37,18 @@ export interface PeriodicSolver {
   readonly source: Float64Array
   readonly room: Float64Array
   readonly expired: Float64Array
+  readonly inflow: AlveolarInflow
   readonly active: Int32Array
   activeCount: number
+  readonly block: TracerBlock
   readonly matrix: Float64Array
-  readonly right: Float64Array
-  readonly column: Float64Array
 }
+
+/** Columns of the block and of the matrix: two tracers, then one for each pocket that remembers. */
+const SOURCE = 0
+const ROOM = 1
+const FIRST = 2
+const WIDTH = FIRST + STATE_SIZE
 
 export function createPeriodicSolver(): PeriodicSolver {
   return {
@@ -45,11 +58,11 @@ export function createPeriodicSolver(): PeriodicSolver {
     source: new Float64Array(STATE_SIZE),
     room: new Float64Array(STATE_SIZE),
     expired: new Float64Array(STATE_SIZE),
+    inflow: { sourceL: 0, roomL: 0, expiredL: 0 },
     active: new Int32Array(STATE_SIZE),
     activeCount: 0,
-    matrix: new Float64Array(STATE_SIZE * STATE_SIZE),
-    right: new Float64Array(STATE_SIZE * 3),
-    column: new Float64Array(STATE_SIZE),
+    block: createTracerBlock(WIDTH),
+    matrix: new Float64Array(STATE_SIZE * WIDTH),
   }
 }
 
@@ -59,14 +72,10 @@ export function tracerSources(
   tracer: 'source' | 'room' | 'expired',
 ): TracerSources {
   const valved = network.bag !== null && network.bag.hasInletValve
-  const own =
-    tracer === 'source' ? network.sourceShare : tracer === 'room' ? 1 - network.sourceShare : 0
+  const { sourceShare, outerSourceShare } = network
+  const own = tracer === 'source' ? sourceShare : tracer === 'room' ? 1 - sourceShare : 0
   const outer =
-    tracer === 'source'
-      ? network.outerSourceShare
-      : tracer === 'room'
-        ? 1 - network.outerSourceShare
-        : 0
+    tracer === 'source' ? outerSourceShare : tracer === 'room' ? 1 - outerSourceShare : 0
   return {
     innerDevice: own,
     outerDevice: outer,
@@ -77,19 +86,10 @@ export function tracerSources(
   }
 }
 
-const HOMOGENEOUS: TracerSources = {
-  innerDevice: 0,
-  outerDevice: 0,
-  room: 0,
-  alveolar: 0,
-  bag: null,
-  leavingAirway: null,
-}
-const HOMOGENEOUS_VALVED: TracerSources = { ...HOMOGENEOUS, bag: 0 }
-
 /**
  * Prepares the steps of one breath and solves z = Φz + ψ for the three tracers. Afterwards `source`, `room` and `expired` hold the
- * steady state at the start of inspiration. Range: any breath within BREATH_LIMITS; serial tanks 1–8.
+ * steady state at the start of inspiration and `inflow` what reaches the alveoli. Range: any breath within BREATH_LIMITS; serial
+ * tanks 1–8. Effective fraction within 0.001 of the adaptive integrator (test/delivery-agreement.test.ts).
  */
 export function solvePeriodic(
   solver: PeriodicSolver,
@@ -105,26 +105,19 @@ export function solvePeriodic(
   solveBag(solver.bag, network, solver.grid)
   compileProgram(solver.program, network, solver.grid, solver.bag)
   listActive(solver, network)
-  fillMatrix(solver, network)
-  solver.source.fill(0)
-  solver.room.fill(0)
-  solver.expired.fill(0)
-  passBreath(solver.program, solver.source, tracerSources(network, 'source'))
-  passBreath(solver.program, solver.room, tracerSources(network, 'room'))
-  passBreath(solver.program, solver.expired, tracerSources(network, 'expired'))
+  fillBlock(solver, network)
+  passBlock(solver.program, solver.block)
   eliminate(solver)
+  readSolution(solver, breath.tidalVolumeL)
 }
 
-/** Runs the steady breath once more and adds up what reaches the alveoli. */
+/** What reaches the alveoli in the steady breath last solved. */
 export function alveolarInflow(
   solver: PeriodicSolver,
-  network: Network,
+  _network: Network,
   into: AlveolarInflow,
 ): AlveolarInflow {
-  into.sourceL = steadyTotals(solver, network, 'source').alveoliInL
-  into.roomL = steadyTotals(solver, network, 'room').alveoliInL
-  into.expiredL = steadyTotals(solver, network, 'expired').alveoliInL
-  return into
+  return Object.assign(into, solver.inflow)
 }
 
 /** Totals of one tracer over the steady breath. The stored state is left as it was. */
@@ -134,70 +127,112 @@ export function steadyTotals(
   tracer: 'source' | 'room' | 'expired',
 ): TracerTotals {
   const totals: TracerTotals = { openingInL: 0, openingOutL: 0, tracheaInL: 0, alveoliInL: 0 }
-  solver.column.set(solver[tracer])
-  passBreath(solver.program, solver.column, tracerSources(network, tracer), totals)
+  const state = Float64Array.from(solver[tracer])
+  passBreath(solver.program, state, tracerSources(network, tracer), totals)
   return totals
 }
 
 /** Pockets that remember from one breath to the next. */
 function listActive(solver: PeriodicSolver, network: Network): void {
+  const { active } = solver
   let n = 0
-  const add = (index: number): void => {
-    solver.active[n++] = index
+  if (network.hasOuter && network.outerL > 0) active[n++] = STATE.outer
+  if (network.sideL > 0) active[n++] = STATE.side
+  if (network.innerL > 0) active[n++] = STATE.inner
+  if (network.mixedL > 0) active[n++] = STATE.mixed
+  if (network.bag !== null && !network.bag.hasInletValve) active[n++] = STATE.bag
+  if (network.serialL > 0) {
+    for (let i = 0; i < network.serialTanks; i++) active[n++] = STATE.serial + i
   }
-  if (network.hasOuter && network.outerL > 0) add(STATE.outer)
-  if (network.sideL > 0 && network.innerShareIn < 1) add(STATE.side)
-  if (network.innerL > 0) add(STATE.inner)
-  if (network.mixedL > 0) add(STATE.mixed)
-  if (network.bag !== null && !network.bag.hasInletValve) add(STATE.bag)
-  if (network.serialL > 0) for (let i = 0; i < network.serialTanks; i++) add(STATE.serial + i)
   solver.activeCount = n
 }
 
-/** I − Φ, column by column: what one breath makes of a unit in each pocket. */
-function fillMatrix(solver: PeriodicSolver, network: Network): void {
-  const n = solver.activeCount
-  const sources =
-    network.bag !== null && network.bag.hasInletValve ? HOMOGENEOUS_VALVED : HOMOGENEOUS
-  for (let j = 0; j < n; j++) {
-    solver.column.fill(0)
-    solver.column[solver.active[j] as number] = 1 // within activeCount
-    passBreath(solver.program, solver.column, sources)
-    for (let i = 0; i < n; i++) {
-      solver.matrix[i * n + j] =
-        (i === j ? 1 : 0) - (solver.column[solver.active[i] as number] as number) // active indexes lie within the state
-    }
-  }
+// All indexes below stay within the block, n × WIDTH and the state; the casts only say so.
+
+/** The two tracers from an empty start, and one unit in each pocket that remembers. */
+function fillBlock({ block, active, activeCount }: PeriodicSolver, network: Network): void {
+  const { sourceShare, outerSourceShare } = network
+  const { state, capacity } = block
+  state.fill(0)
+  block.innerDevice[SOURCE] = sourceShare
+  block.innerDevice[ROOM] = 1 - sourceShare
+  block.outerDevice[SOURCE] = outerSourceShare
+  block.outerDevice[ROOM] = 1 - outerSourceShare
+  block.bag[SOURCE] = sourceShare
+  block.bag[ROOM] = 1 - sourceShare
+  block.room[ROOM] = 1
+  for (let j = 0; j < activeCount; j++) state[(active[j] as number) * capacity + FIRST + j] = 1
+  block.width = FIRST + activeCount
 }
 
-/** Gaussian elimination with three right sides. I − Φ is diagonally dominant by rows (Φ ≥ 0, row sums < 1), so no pivoting is needed. */
-function eliminate(solver: PeriodicSolver): void {
-  const n = solver.activeCount
-  const { matrix: a, right: b, active } = solver
-  const tracers = [solver.source, solver.room, solver.expired] as const
-  // All indexes below stay under n × n and n × 3, within the arrays.
-  for (let i = 0; i < n; i++)
-    for (let t = 0; t < 3; t++)
-      b[i * 3 + t] = (tracers[t] as Float64Array)[active[i] as number] as number
+/** A pocket that nothing passes keeps its unit: its pivot is zero but for rounding. */
+const STAGNANT = 1e-13
+
+/**
+ * Gaussian elimination of (I − Φ) z = ψ with two right sides in columns 0 and 1. I − Φ is diagonally dominant by rows (Φ ≥ 0, row
+ * sums ≤ 1), so no pivoting is needed. A stagnant pocket holds the room air it started with.
+ */
+function eliminate({ block, matrix: a, active, activeCount: n }: PeriodicSolver): void {
+  const { state, capacity } = block
+  for (let i = 0; i < n; i++) {
+    const from = (active[i] as number) * capacity
+    const to = i * WIDTH
+    a[to + SOURCE] = state[from + SOURCE] as number
+    a[to + ROOM] = state[from + ROOM] as number
+    for (let j = FIRST; j < FIRST + n; j++) a[to + j] = -(state[from + j] as number)
+    a[to + FIRST + i] = 1 + (a[to + FIRST + i] as number)
+  }
   for (let p = 0; p < n; p++) {
-    const pivot = a[p * n + p] as number
+    const pivotRow = p * WIDTH
+    const pivot = a[pivotRow + FIRST + p] as number
+    if (pivot < STAGNANT) continue
     for (let i = p + 1; i < n; i++) {
-      const factor = (a[i * n + p] as number) / pivot
+      const row = i * WIDTH
+      const factor = (a[row + FIRST + p] as number) / pivot
       if (factor === 0) continue
-      for (let j = p; j < n; j++)
-        a[i * n + j] = (a[i * n + j] as number) - factor * (a[p * n + j] as number)
-      for (let t = 0; t < 3; t++)
-        b[i * 3 + t] = (b[i * 3 + t] as number) - factor * (b[p * 3 + t] as number)
+      for (let j = FIRST + p + 1; j < FIRST + n; j++) {
+        a[row + j] = (a[row + j] as number) - factor * (a[pivotRow + j] as number)
+      }
+      a[row] = (a[row] as number) - factor * (a[pivotRow] as number)
+      a[row + ROOM] = (a[row + ROOM] as number) - factor * (a[pivotRow + ROOM] as number)
     }
   }
   for (let i = n - 1; i >= 0; i--) {
-    for (let t = 0; t < 3; t++) {
-      let sum = b[i * 3 + t] as number
-      for (let j = i + 1; j < n; j++) sum -= (a[i * n + j] as number) * (b[j * 3 + t] as number)
-      b[i * 3 + t] = sum / (a[i * n + i] as number)
+    const row = i * WIDTH
+    const pivot = a[row + FIRST + i] as number
+    const isStagnant = pivot < STAGNANT
+    let source = a[row + SOURCE] as number
+    let room = a[row + ROOM] as number
+    for (let j = i + 1; j < n; j++) {
+      const weight = a[row + FIRST + j] as number
+      source -= weight * (a[j * WIDTH + SOURCE] as number)
+      room -= weight * (a[j * WIDTH + ROOM] as number)
     }
+    a[row + SOURCE] = isStagnant ? 0 : source / pivot
+    a[row + ROOM] = isStagnant ? 1 : room / pivot
   }
-  for (let i = 0; i < n; i++)
-    for (let t = 0; t < 3; t++)
-      (tracers[t] as Float64Array)[active[i] as number] = b[i * 3 + t] as number
+}
+
+/** Tracers sum to one everywhere, so the third is what the other two leave. */
+function readSolution(solver: PeriodicSolver, tidalVolumeL: number): void {
+  const { source, room, expired, inflow, active, activeCount, matrix, block } = solver
+  source.fill(0)
+  room.fill(0)
+  expired.fill(1)
+  let sourceL = block.alveoliInL[SOURCE] as number
+  let roomL = block.alveoliInL[ROOM] as number
+  for (let i = 0; i < activeCount; i++) {
+    const pocket = active[i] as number
+    const s = matrix[i * WIDTH + SOURCE] as number
+    const r = matrix[i * WIDTH + ROOM] as number
+    const perUnitL = block.alveoliInL[FIRST + i] as number
+    source[pocket] = s
+    room[pocket] = r
+    expired[pocket] = 1 - s - r
+    sourceL += perUnitL * s
+    roomL += perUnitL * r
+  }
+  inflow.sourceL = sourceL
+  inflow.roomL = roomL
+  inflow.expiredL = tidalVolumeL - sourceL - roomL
 }
