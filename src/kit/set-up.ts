@@ -16,7 +16,7 @@ export interface SetUp {
   readonly humidification: 'none' | 'bubble' | 'collar' | 'heated'
   /** Cannula worn under a mask: the mask and its own flow. */
   readonly over: {
-    readonly family: 'simple-mask' | 'non-rebreather-mask'
+    readonly family: 'simple-mask'
     readonly flow: FlowStep
   } | null
 }
