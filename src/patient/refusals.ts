@@ -1,0 +1,38 @@
+// What this product is not for: words in a case that say the patient does not breathe, or is ventilated. Leaves out what to do instead, which words/ says.
+import type { ErrorCode } from '../errors.ts'
+import { plain } from './did-you-mean.ts'
+
+const NOT_BREATHING = [
+  'notbreathing',
+  'apnoea',
+  'apnea',
+  'apnoeic',
+  'apneic',
+  'gasping',
+  'agonal',
+  'cardiacarrest',
+  'respiratoryarrest',
+  'arrest',
+  'unrousable',
+]
+
+const VENTILATED = [
+  'ventilated',
+  'ventilation',
+  'mechanicalventilation',
+  'intubated',
+  'intubation',
+  'endotrachealtube',
+  'niv',
+  'noninvasiveventilation',
+  'cpap',
+  'bipap',
+  'ecmo',
+]
+
+/** The refusal a word stands for, or undefined. */
+export function refusalOf(word: string): ErrorCode | undefined {
+  const letters = plain(word)
+  if (NOT_BREATHING.includes(letters)) return 'NOT_BREATHING_REFUSED'
+  return VENTILATED.includes(letters) ? 'VENTILATED_REFUSED' : undefined
+}
