@@ -1,4 +1,6 @@
 // The reservoir bag's filling over a steady breath. Leaves out elastic recoil: the bag is slack until it is full.
+import type { BreathPattern } from './breath.ts'
+import { passedL, splitStep } from './grid.ts'
 import type { Grid } from './grid.ts'
 import type { Network } from './network.ts'
 
@@ -32,7 +34,12 @@ export function createBagCourse(maxSteps: number): BagCourse {
  * is unique and needs no iteration. With A = 0 exactly every x in [L, H] is steady; the fullest is taken (a bag filled before
  * fitting). Checked on 10,000 random masks against a bracketed search (bench) and 500 in bag.test.ts.
  */
-export function solveBag(course: BagCourse, network: Network, grid: Grid): void {
+export function solveBag(
+  course: BagCourse,
+  network: Network,
+  breath: BreathPattern,
+  grid: Grid,
+): void {
   const bag = network.bag
   if (bag === null) return
   let low = 0
@@ -45,21 +52,93 @@ export function solveBag(course: BagCourse, network: Network, grid: Grid): void 
     high = Math.min(bag.volumeL, Math.max(0, high + change))
   }
   course.startL = net >= 0 ? high : low
+  splitAtEnds(course, network, breath, grid)
   traceBag(course, network, grid)
 }
 
-/** What the step would add to (or, negative, take from) a bag without ends, L. */
+/** Puts a bound into the grid wherever the bag becomes empty or full, so that no step mixes two paths. */
+function splitAtEnds(course: BagCourse, network: Network, breath: BreathPattern, grid: Grid): void {
+  const bag = network.bag
+  if (bag === null) return
+  let level = course.startL
+  for (let k = 0; k < grid.steps; k++) {
+    const wish = bagWishL(network, grid, k)
+    const end = wish > 0 ? bag.volumeL : 0
+    const room = Math.abs(end - level)
+    level = Math.min(bag.volumeL, Math.max(0, level + wish))
+    if (room < NEAR * bag.volumeL || Math.abs(wish) < room * (1 + NEAR)) continue
+    const atS = timeOfWish(network, breath, grid, { k, share: room / Math.abs(wish) })
+    const startS = grid.startS[k] as number // k < grid.steps
+    const durationS = grid.durationS[k] as number // k < grid.steps
+    if (atS - startS < NEAR * durationS || startS + durationS - atS < NEAR * durationS) continue
+    splitStep(grid, breath, { k, atS })
+    k++
+  }
+}
+
+/** Closeness, as a share, within which an end counts as reached already. */
+const NEAR = 1e-6
+const REFINEMENTS = 8
+
+/** When a given share of step k's wish has come about, by regula falsi on the exact volumes (the wish grows steadily in a step). */
+function timeOfWish(
+  network: Network,
+  breath: BreathPattern,
+  grid: Grid,
+  { k, share }: { k: number; share: number },
+): number {
+  const inspires = k < grid.inspiratorySteps
+  const fromS = grid.startS[k] as number // k < grid.steps
+  const stepS = grid.durationS[k] as number // k < grid.steps
+  const fromL = passedL(breath, fromS, inspires)
+  const whole = bagWishL(network, grid, k)
+  let low = 0
+  let high = 1
+  let lowMiss = -share
+  let highMiss = 1 - share
+  for (let i = 0; i < REFINEMENTS; i++) {
+    const middle = low - (lowMiss * (high - low)) / (highMiss - lowMiss)
+    const volumeL = passedL(breath, fromS + middle * stepS, inspires) - fromL
+    const part = wishL(network, { inspires, volumeL, durationS: middle * stepS })
+    const miss = part / whole - share
+    if (miss < 0) {
+      low = middle
+      lowMiss = miss
+      highMiss /= 2
+    } else {
+      high = middle
+      highMiss = miss
+      lowMiss /= 2
+    }
+    if (Math.abs(miss) < NEAR) return fromS + middle * stepS
+  }
+  return fromS + ((low + high) / 2) * stepS
+}
+
+/** What step k would add to (or, negative, take from) a bag without ends, L. */
 export function bagWishL(network: Network, grid: Grid, k: number): number {
+  const inspires = k < grid.inspiratorySteps
+  // k < grid.steps
+  const step = {
+    inspires,
+    volumeL: grid.volumeL[k] as number,
+    durationS: grid.durationS[k] as number,
+  }
+  return wishL(network, step)
+}
+
+function wishL(
+  network: Network,
+  step: { inspires: boolean; volumeL: number; durationS: number },
+): number {
   const bag = network.bag
   if (bag === null) return 0
-  const durationS = grid.durationS[k] as number // k stays below grid.steps
-  const volumeL = grid.volumeL[k] as number // the same
-  const deviceL = network.deviceFlowLps * durationS
-  if (k < grid.inspiratorySteps) {
-    const surplusL = deviceL - network.innerShareIn * volumeL
+  const deviceL = network.deviceFlowLps * step.durationS
+  if (step.inspires) {
+    const surplusL = deviceL - network.innerShareIn * step.volumeL
     return surplusL >= 0 ? surplusL * (1 - bag.forwardLoss) : surplusL / (1 + bag.leakRatio)
   }
-  return deviceL * (1 - bag.forwardLoss) + expiredWishL(network, { volumeL, durationS })
+  return deviceL * (1 - bag.forwardLoss) + expiredWishL(network, step)
 }
 
 /** Expired gas that a bag without valve takes: a share of what reaches the inner pocket. */

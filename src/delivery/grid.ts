@@ -1,4 +1,5 @@
 // Divides one breath into steps whose volumes are exact, with a boundary wherever a flow changes its path. No gas here.
+import { assert } from '../errors.ts'
 import {
   breathPeriodS,
   expiredFlowPerS,
@@ -8,7 +9,7 @@ import {
   inspiredFlowRelative,
   inspiredShare,
 } from './breath.ts'
-import type { BreathPattern } from './breath.ts'
+import type { BreathPattern, InspiratoryShape } from './breath.ts'
 import type { Network } from './network.ts'
 
 export interface Grid {
@@ -18,8 +19,12 @@ export interface Grid {
   readonly durationS: Float64Array
   /** Volume that passes the airway in the step, L, positive in both phases. */
   readonly volumeL: Float64Array
+  /** Flow through the airway at the end of the step less that at its start, L/s. */
+  readonly flowRiseLps: Float64Array
   /** Time from the start of inspiration to the start of the step, s. */
   readonly startS: Float64Array
+  /** Bounds of the steps of one phase while they are being gathered. */
+  readonly nodes: Float64Array
 }
 
 export const MAX_STEPS = 256
@@ -30,13 +35,15 @@ export function createGrid(): Grid {
     inspiratorySteps: 0,
     durationS: new Float64Array(MAX_STEPS),
     volumeL: new Float64Array(MAX_STEPS),
+    flowRiseLps: new Float64Array(MAX_STEPS),
     startS: new Float64Array(MAX_STEPS),
+    nodes: new Float64Array(MAX_STEPS + 1),
   }
 }
 
 /**
- * Fills the grid for one breath. `resolution` is the number of basic steps in each phase; 20 keeps the effective fraction
- * within 0.001 of the adaptive integrator (test/delivery-agreement.test.ts).
+ * Fills the grid for one breath. `resolution` is the number of basic steps in each phase; DEFAULT_RESOLUTION of periodic.ts keeps
+ * the effective fraction within 0.001 of the adaptive integrator (test/delivery-agreement.test.ts).
  */
 export function fillGrid(
   grid: Grid,
@@ -45,100 +52,187 @@ export function fillGrid(
   resolution: number,
 ): void {
   grid.steps = 0
-  const inspiration = inspiratoryNodes(breath, network, resolution)
-  for (let i = 1; i < inspiration.length; i++)
-    pushInspiratory(grid, breath, inspiration[i - 1] ?? 0, inspiration[i] ?? 1)
+  pushSteps(grid, breath, gatherInspiration(grid.nodes, breath, network, resolution), true)
   grid.inspiratorySteps = grid.steps
-  const expiration = expiratoryNodes(breath, network, resolution)
-  for (let i = 1; i < expiration.length; i++)
-    pushExpiratory(grid, breath, expiration[i - 1] ?? 0, expiration[i] ?? 0)
+  pushSteps(grid, breath, gatherExpiration(grid.nodes, breath, network, resolution), false)
 }
 
-function pushInspiratory(grid: Grid, breath: BreathPattern, from: number, to: number): void {
-  const durationS = inspirationS(breath)
-  const k = grid.steps++
-  grid.durationS[k] = (to - from) * durationS
-  grid.volumeL[k] =
-    breath.tidalVolumeL *
-    (inspiredShare(breath.inspiration, to) - inspiredShare(breath.inspiration, from))
-  grid.startS[k] = from * durationS
+/** Divides step k at a time from the start of inspiration. */
+export function splitStep(
+  grid: Grid,
+  breath: BreathPattern,
+  { k, atS }: { k: number; atS: number },
+): void {
+  assert(grid.steps < MAX_STEPS, 'grid has room for one more step')
+  const endS = (grid.startS[k] as number) + (grid.durationS[k] as number) // k < grid.steps
+  for (const column of [grid.durationS, grid.volumeL, grid.flowRiseLps, grid.startS]) {
+    column.copyWithin(k + 1, k, grid.steps)
+  }
+  grid.steps++
+  const inspires = k < grid.inspiratorySteps
+  if (inspires) grid.inspiratorySteps++
+  writeStep(grid, breath, k, { fromS: grid.startS[k] as number, toS: atS, inspires }) // k < grid.steps
+  writeStep(grid, breath, k + 1, { fromS: atS, toS: endS, inspires })
 }
 
-function pushExpiratory(grid: Grid, breath: BreathPattern, from: number, to: number): void {
-  const durationS = breathPeriodS(breath) - inspirationS(breath)
-  const k = grid.steps++
-  const share = (t: number): number => expiredShare(breath.expiration, { t, durationS })
-  grid.durationS[k] = to - from
-  grid.volumeL[k] = breath.tidalVolumeL * (share(to) - share(from))
-  grid.startS[k] = inspirationS(breath) + from
+// Nodes are counted in seconds from the start of inspiration; indexes stay below MAX_STEPS, as pushSteps asserts.
+
+function pushSteps(grid: Grid, breath: BreathPattern, count: number, inspires: boolean): void {
+  assert(grid.steps + count <= MAX_STEPS, 'grid has room for the steps')
+  const { nodes } = grid
+  sortNodes(nodes, count)
+  const tiny = 1e-9 * breathPeriodS(breath)
+  let fromS = nodes[0] as number
+  const endS = nodes[count - 1] as number
+  for (let i = 1; i < count; i++) {
+    const toS = nodes[i] as number
+    // A sliver is left to the next step; the last one always ends the phase.
+    if (toS - fromS <= tiny || (i < count - 1 && endS - toS <= tiny)) continue
+    writeStep(grid, breath, grid.steps++, { fromS, toS, inspires })
+    fromS = toS
+  }
 }
 
-/** Shares of inspiration (0–1) that bound the steps. */
-function inspiratoryNodes(breath: BreathPattern, network: Network, resolution: number): number[] {
-  const nodes: number[] = []
-  for (let i = 0; i <= resolution; i++) nodes.push(i / resolution)
-  const meanLps = breath.tidalVolumeL / inspirationS(breath)
-  for (const thresholdLps of pathThresholdsLps(network))
-    addCrossings(nodes, breath, thresholdLps / meanLps)
-  return sortedDistinct(nodes)
+function writeStep(
+  grid: Grid,
+  breath: BreathPattern,
+  k: number,
+  { fromS, toS, inspires }: { fromS: number; toS: number; inspires: boolean },
+): void {
+  grid.startS[k] = fromS
+  grid.durationS[k] = toS - fromS
+  grid.volumeL[k] = passedL(breath, toS, inspires) - passedL(breath, fromS, inspires)
+  grid.flowRiseLps[k] = flowLps(breath, toS, inspires) - flowLps(breath, fromS, inspires)
 }
 
-/** Inspiratory flows at which a pocket turns from overflowing to drawing in. */
-function pathThresholdsLps(network: Network): number[] {
-  const thresholds =
-    network.deviceFlowLps > 0 && network.innerShareIn > 0
-      ? [network.deviceFlowLps / network.innerShareIn]
-      : []
-  if (network.hasOuter) thresholds.push(network.deviceFlowLps + network.outerDeviceFlowLps)
-  return thresholds
+/** Volume through the airway from the start of the phase to a time from the start of inspiration, L. */
+export function passedL(breath: BreathPattern, atS: number, inspires: boolean): number {
+  const turnS = inspirationS(breath)
+  if (inspires) return breath.tidalVolumeL * inspiredShare(breath.inspiration, atS / turnS)
+  const durationS = breathPeriodS(breath) - turnS
+  return breath.tidalVolumeL * expiredShare(breath.expiration, { t: atS - turnS, durationS })
 }
 
-function addCrossings(nodes: number[], breath: BreathPattern, level: number): void {
+/** Smooth part of the flow; the jump of a constant expiration lies on a node and is left out. */
+function flowLps(breath: BreathPattern, atS: number, inspires: boolean): number {
+  const turnS = inspirationS(breath)
+  if (inspires) {
+    return (breath.tidalVolumeL / turnS) * inspiredFlowRelative(breath.inspiration, atS / turnS)
+  }
+  if (breath.expiration.kind === 'constant') return 0
+  const durationS = breathPeriodS(breath) - turnS
+  return breath.tidalVolumeL * expiredFlowPerS(breath.expiration, { t: atS - turnS, durationS })
+}
+
+function gatherInspiration(
+  nodes: Float64Array,
+  breath: BreathPattern,
+  network: Network,
+  resolution: number,
+): number {
+  const turnS = inspirationS(breath)
+  let n = 0
+  for (let i = 0; i < resolution; i++) nodes[n++] = (i / resolution) * turnS
+  nodes[n++] = turnS
+  // Flows at which a pocket turns from overflowing to drawing in.
+  if (network.deviceFlowLps > 0 && network.innerShareIn > 0) {
+    n = addCrossings(nodes, n, breath, network.deviceFlowLps / network.innerShareIn)
+  }
+  if (network.hasOuter) {
+    n = addCrossings(nodes, n, breath, network.deviceFlowLps + network.outerDeviceFlowLps)
+  }
+  return n
+}
+
+/** Times at which inspiratory flow crosses a level. */
+function addCrossings(
+  nodes: Float64Array,
+  from: number,
+  breath: BreathPattern,
+  levelLps: number,
+): number {
+  const turnS = inspirationS(breath)
+  const level = levelLps / (breath.tidalVolumeL / turnS)
   const shape = breath.inspiration
-  const basic = nodes.length
-  if (shape.kind === 'half-sine') {
-    const height = (2 / Math.PI) * level
-    if (height >= 1) return
-    const s = Math.asin(height) / Math.PI
-    nodes.push(s, 1 - s)
-    return
-  }
-  for (let i = 1; i < basic; i++) {
-    let low = nodes[i - 1] ?? 0
-    let high = nodes[i] ?? 1
-    const sign = inspiredFlowRelative(shape, low) > level
-    if (inspiredFlowRelative(shape, high) > level === sign) continue
-    for (let k = 0; k < 40; k++) {
-      const middle = (low + high) / 2
-      if (inspiredFlowRelative(shape, middle) > level === sign) low = middle
-      else high = middle
+  let n = from
+  switch (shape.kind) {
+    case 'square':
+      return n
+    case 'half-sine': {
+      const height = (2 / Math.PI) * level
+      if (height >= 1) return n
+      const s = Math.asin(height) / Math.PI
+      nodes[n++] = s * turnS
+      nodes[n++] = (1 - s) * turnS
+      return n
     }
-    nodes.push((low + high) / 2)
+    case 'decelerating':
+      if (level < 2) nodes[n++] = (1 - level / 2) * turnS
+      return n
+    case 'sampled':
+      return addSampledCrossings(nodes, n, shape, { level, turnS })
   }
 }
 
-/** Seconds into expiration that bound the steps: equal volumes while gas flows, equal times through the pause. */
-function expiratoryNodes(breath: BreathPattern, network: Network, resolution: number): number[] {
-  const durationS = breathPeriodS(breath) - inspirationS(breath)
-  const shape = breath.expiration
-  const nodes: number[] = [0, durationS]
-  const half = Math.ceil(resolution / 2)
-  for (let i = 1; i < half; i++) {
-    nodes.push(expiredShareTimeS(shape, { share: i / half, durationS }))
-    nodes.push((i / half) * durationS)
+function addSampledCrossings(
+  nodes: Float64Array,
+  from: number,
+  shape: InspiratoryShape & { kind: 'sampled' },
+  { level, turnS }: { level: number; turnS: number },
+): number {
+  const cells = shape.relativeFlow.length - 1
+  let n = from
+  let left = inspiredFlowRelative(shape, 0)
+  for (let i = 1; i <= cells; i++) {
+    const right = inspiredFlowRelative(shape, i / cells)
+    if (left > level !== right > level) {
+      assert(n < MAX_STEPS, 'grid has room for the crossings')
+      nodes[n++] = ((i - 1 + (level - left) / (right - left)) / cells) * turnS
+    }
+    left = right
   }
-  if (shape.kind === 'constant') nodes.push(durationS * shape.shareOfExpiration)
-  else if (network.flushLps > 0 && network.innerShareOut > 0) {
+  return n
+}
+
+/** Equal volumes while gas flows, equal times through the pause. */
+function gatherExpiration(
+  nodes: Float64Array,
+  breath: BreathPattern,
+  network: Network,
+  resolution: number,
+): number {
+  const turnS = inspirationS(breath)
+  const endS = breathPeriodS(breath)
+  const durationS = endS - turnS
+  const shape = breath.expiration
+  const half = Math.ceil(resolution / 2)
+  let n = 0
+  nodes[n++] = turnS
+  nodes[n++] = endS
+  for (let i = 1; i < half; i++) {
+    nodes[n++] = turnS + expiredShareTimeS(shape, { share: i / half, durationS })
+    nodes[n++] = turnS + (i / half) * durationS
+  }
+  if (shape.kind === 'constant') {
+    nodes[n++] = turnS + durationS * shape.shareOfExpiration
+  } else if (network.flushLps > 0 && network.innerShareOut > 0) {
     const startLps =
       expiredFlowPerS(shape, { t: 0, durationS }) * breath.tidalVolumeL * network.innerShareOut
-    const turnS = shape.timeConstantS * Math.log(startLps / network.flushLps)
-    if (turnS > 0 && turnS < durationS) nodes.push(turnS)
+    const afterS = shape.timeConstantS * Math.log(startLps / network.flushLps)
+    if (afterS > 0 && afterS < durationS) nodes[n++] = turnS + afterS
   }
-  return sortedDistinct(nodes)
+  return n
 }
 
-function sortedDistinct(nodes: number[]): number[] {
-  nodes.sort((a, b) => a - b)
-  const tiny = 1e-9 * (nodes[nodes.length - 1] ?? 1)
-  return nodes.filter((node, i) => i === 0 || node - (nodes[i - 1] ?? 0) > tiny)
+/** Insertion sort in place: the lists are short and nearly in order. */
+function sortNodes(nodes: Float64Array, count: number): void {
+  for (let i = 1; i < count; i++) {
+    const node = nodes[i] as number
+    let j = i - 1
+    while (j >= 0 && (nodes[j] as number) > node) {
+      nodes[j + 1] = nodes[j] as number
+      j--
+    }
+    nodes[j + 1] = node
+  }
 }

@@ -102,7 +102,7 @@ export function solvePeriodic(
     'serial tanks between 1 and MAX_SERIAL',
   )
   fillGrid(solver.grid, breath, network, resolution)
-  solveBag(solver.bag, network, solver.grid)
+  solveBag(solver.bag, network, breath, solver.grid)
   compileProgram(solver.program, network, solver.grid, solver.bag)
   listActive(solver, network)
   fillBlock(solver, network)

@@ -4,49 +4,66 @@ import type { Grid } from './grid.ts'
 import { MAX_STEPS } from './grid.ts'
 import type { Network } from './network.ts'
 
-/** Position of each coefficient within a step. `keep` is exp(-x), `stay` is (1-exp(-x))/x with x = inflow / volume. */
+/**
+ * Where the coefficients of one pocket start; POCKET tells what they are. Between pockets goes a mean concentration and its rise
+ * over the step, so the order is higher than that of the mean alone.
+ */
+export const POCKET = { keep: 0, stay: 1, gain: 2, lag: 3, rise: 4, pass: 5 } as const
+const POCKET_SIZE = 6
+
+/** Position of each coefficient within a step. Shares of an inflow come with their rise over the step. */
 export const AT = {
-  outerKeep: 0,
-  outerStay: 1,
-  outerRoom: 2,
-  outerDevice: 3,
-  outerInnerDevice: 4,
-  outerInner: 5,
-  outerSide: 6,
-  sideKeep: 7,
-  sideStay: 8,
-  innerKeep: 9,
-  innerStay: 10,
-  innerDevice: 11,
-  innerBag: 12,
-  innerDraw: 13,
-  innerMixed: 14,
-  innerRoom: 15,
-  mixedKeep: 16,
-  mixedStay: 17,
-  mixedInner: 18,
-  mixedOther: 19,
-  bagKeep: 20,
-  bagDevice: 21,
-  bagInner: 22,
+  outer: 0,
+  side: POCKET_SIZE,
+  inner: 2 * POCKET_SIZE,
+  mixed: 3 * POCKET_SIZE,
+  outerRoom: 24,
+  outerRoomRise: 25,
+  outerDevice: 26,
+  outerDeviceRise: 27,
+  outerInnerDevice: 28,
+  outerInnerDeviceRise: 29,
+  outerInner: 30,
+  outerInnerRise: 31,
+  outerSide: 32,
+  outerSideRise: 33,
+  innerDevice: 34,
+  innerDeviceRise: 35,
+  innerBag: 36,
+  innerBagRise: 37,
+  innerDraw: 38,
+  innerDrawRise: 39,
+  innerMixed: 40,
+  innerMixedRise: 41,
+  innerRoom: 42,
+  innerRoomRise: 43,
+  mixedInner: 44,
+  mixedInnerRise: 45,
+  mixedOther: 46,
+  mixedOtherRise: 47,
+  bagKeep: 48,
+  bagDevice: 49,
+  bagInner: 50,
   /** Volume through the serial tanks, L. */
-  lungL: 23,
+  lungL: 51,
   /** Expiration: what leaves the mixed airway, and what the flush brought in from the inner pocket, L. */
-  leavesL: 24,
-  flushedL: 25,
+  leavesL: 52,
+  flushedL: 53,
   /** Inspiration: the inner pocket overflows. Expiration: the flush is stronger than what is breathed out. */
-  reverse: 26,
-  /** Expiration: share of alveolar gas in what leaves the serial tanks. */
-  alveolar: 27,
+  reverse: 54,
+  /** Expiration: share of alveolar gas in what leaves the serial tanks, and its rise. */
+  alveolar: 55,
+  alveolarRise: 56,
   /**
-   * One weight per serial tank. Inspiration: how much of the step's gas the tank holds at the end of inspiration.
-   * Expiration: how much of the tank's first content is in what leaves the tanks in this step.
+   * One weight per serial tank, then as many for the rise. Inspiration: how much of the step's gas the tank holds at the end of
+   * inspiration. Expiration: how much of the tank's first content is in what leaves the tanks in this step.
    */
-  tank: 28,
+  tank: 57,
+  tankRise: 65,
 } as const
 
 export const MAX_SERIAL = 8
-export const STRIDE = AT.tank + MAX_SERIAL
+export const STRIDE = AT.tankRise + MAX_SERIAL
 
 export interface Program {
   steps: number
@@ -82,8 +99,9 @@ export function createProgram(): Program {
 }
 
 /**
- * Each step is exact in volume and mixes each pocket with the step's mean inflow: second order, positive, conserving. The serial
- * tanks share one flow, so what passes them depends on volume alone and is written down exactly for the whole phase.
+ * Each step is exact in volume. Each pocket answers exactly to an inflow whose concentration rises linearly over the step; what it
+ * gives off is passed on as mean (exact, so no gas is lost) and rise. The serial tanks share one flow, so what passes them depends
+ * on volume alone and is written down exactly for the whole phase.
  */
 export function compileProgram(
   program: Program,
@@ -132,29 +150,38 @@ function compileInspiration(
   const exchangeL = network.exchangeLps * durationS
   const innerRoomL = network.hasOuter ? 0 : exchangeL
   const innerL = deviceL + bagL + drawL + innerRoomL
-  writePocket(c, at + A.innerKeep, innerL, network.innerL)
+  // What demand adds over the step is met by bag and draw as they share the whole of it.
+  const riseL = (grid.flowRiseLps[k] as number) * durationS
+  const innerRiseL = drawL > 0 ? network.innerShareIn * riseL : 0
+  const bagRiseL = drawL > 0 ? (innerRiseL * bagL) / (bagL + drawL) : 0
+  writePocket(c, at + A.inner, innerL, network.innerL)
   if (innerL > 0) {
-    c[at + A.innerDevice] = deviceL / innerL
-    c[at + A.innerBag] = bagL / innerL
-    c[at + A.innerDraw] = drawL / innerL
-    c[at + A.innerRoom] = innerRoomL / innerL
+    const change = innerRiseL / innerL
+    writeShare(c, at + A.innerDevice, deviceL / innerL, 0, change)
+    writeShare(c, at + A.innerBag, bagL / innerL, bagRiseL / innerL, change)
+    writeShare(c, at + A.innerDraw, drawL / innerL, (innerRiseL - bagRiseL) / innerL, change)
+    writeShare(c, at + A.innerRoom, innerRoomL / innerL, 0, change)
   }
-  if (throughSideL > 0) writePocket(c, at + A.sideKeep, throughSideL, network.sideL)
-  else c[at + A.sideKeep] = 1
+  if (throughSideL > 0) writePocket(c, at + A.side, throughSideL, network.sideL)
   if (network.hasOuter) {
     const ownL = network.outerDeviceFlowLps * durationS
-    const leavesL = drawL + (network.sideFromOuter ? throughSideL : 0)
-    const roomL = Math.max(0, leavesL - ownL - surplusL) + exchangeL
+    const sideL = network.sideFromOuter ? throughSideL : 0
+    const makeUpL = Math.max(0, drawL + sideL - ownL - surplusL)
+    const roomL = makeUpL + exchangeL
     const outerL = roomL + ownL + surplusL
-    writePocket(c, at + A.outerKeep, outerL, network.outerL)
+    const surplusRiseL = surplusL > 0 ? -network.innerShareIn * riseL : 0
+    const sideRiseL = network.sideFromOuter ? (1 - network.innerShareIn) * riseL : 0
+    const roomRiseL = makeUpL > 0 ? innerRiseL - bagRiseL + sideRiseL - surplusRiseL : 0
+    writePocket(c, at + A.outer, outerL, network.outerL)
     if (outerL > 0) {
-      c[at + A.outerRoom] = roomL / outerL
-      c[at + A.outerDevice] = ownL / outerL
-      c[at + A.outerInner] = surplusL / outerL
+      const change = (roomRiseL + surplusRiseL) / outerL
+      writeShare(c, at + A.outerRoom, roomL / outerL, roomRiseL / outerL, change)
+      writeShare(c, at + A.outerDevice, ownL / outerL, 0, change)
+      writeShare(c, at + A.outerInner, surplusL / outerL, surplusRiseL / outerL, change)
     }
   }
   c[at + A.reverse] = surplusL > 0 ? 1 : 0
-  writePocket(c, at + A.mixedKeep, volumeL, network.mixedL)
+  writePocket(c, at + A.mixed, volumeL, network.mixedL)
   c[at + A.mixedInner] = network.innerShareIn
   c[at + A.mixedOther] = 1 - network.innerShareIn
   c[at + A.lungL] = volumeL
@@ -182,40 +209,61 @@ function compileExpiration(
   const exchangeL = network.exchangeLps * durationS
   const innerRoomL = drawL + (network.hasOuter ? 0 : exchangeL)
   const innerL = deviceL + mixedL + innerRoomL
-  writePocket(c, at + A.innerKeep, innerL, network.innerL)
+  const riseL = (grid.flowRiseLps[k] as number) * durationS
+  const intoInnerRiseL = network.innerShareOut * riseL
+  const mixedRiseL = mixedL > 0 ? intoInnerRiseL : 0
+  const drawRiseL = drawL > 0 ? -intoInnerRiseL : 0
+  writePocket(c, at + A.inner, innerL, network.innerL)
   if (innerL > 0) {
-    c[at + A.innerDevice] = deviceL / innerL
-    c[at + A.innerMixed] = mixedL / innerL
-    c[at + A.innerRoom] = innerRoomL / innerL
+    const change = (mixedRiseL + drawRiseL) / innerL
+    writeShare(c, at + A.innerDevice, deviceL / innerL, 0, change)
+    writeShare(c, at + A.innerMixed, mixedL / innerL, mixedRiseL / innerL, change)
+    writeShare(c, at + A.innerRoom, innerRoomL / innerL, drawRiseL / innerL, change)
   }
   const intoSideL = volumeL - intoInnerL
-  if (intoSideL > 0) writePocket(c, at + A.sideKeep, intoSideL, network.sideL)
-  else c[at + A.sideKeep] = 1
+  writePocket(c, at + A.side, intoSideL, network.sideL)
   if (network.hasOuter) {
     const ownL = network.outerDeviceFlowLps * durationS
     const lostL = passingL - deviceL
     const overflowL = Math.max(0, deviceL + mixedL + drawL - flushedL - intoBagL)
     const sideL = network.sideFromOuter ? intoSideL : 0
     const outerL = exchangeL + ownL + lostL + overflowL + sideL
-    writePocket(c, at + A.outerKeep, outerL, network.outerL)
+    const overflowRiseL = overflowL > 0 ? intoInnerRiseL : 0
+    const sideRiseL = network.sideFromOuter ? riseL - intoInnerRiseL : 0
+    writePocket(c, at + A.outer, outerL, network.outerL)
     if (outerL > 0) {
-      c[at + A.outerRoom] = exchangeL / outerL
-      c[at + A.outerDevice] = ownL / outerL
-      c[at + A.outerInnerDevice] = lostL / outerL
-      c[at + A.outerInner] = overflowL / outerL
-      c[at + A.outerSide] = sideL / outerL
+      const change = (overflowRiseL + sideRiseL) / outerL
+      writeShare(c, at + A.outerRoom, exchangeL / outerL, 0, change)
+      writeShare(c, at + A.outerDevice, ownL / outerL, 0, change)
+      writeShare(c, at + A.outerInnerDevice, lostL / outerL, 0, change)
+      writeShare(c, at + A.outerInner, overflowL / outerL, overflowRiseL / outerL, change)
+      writeShare(c, at + A.outerSide, sideL / outerL, sideRiseL / outerL, change)
     }
   }
   const throughMixedL = volumeL + flushedL
-  writePocket(c, at + A.mixedKeep, throughMixedL, network.mixedL)
+  const flushedRiseL = flushedL > 0 ? -intoInnerRiseL : 0
+  writePocket(c, at + A.mixed, throughMixedL, network.mixedL)
   if (throughMixedL > 0) {
-    c[at + A.mixedInner] = flushedL / throughMixedL
-    c[at + A.mixedOther] = volumeL / throughMixedL
+    const change = (riseL + flushedRiseL) / throughMixedL
+    writeShare(c, at + A.mixedInner, flushedL / throughMixedL, flushedRiseL / throughMixedL, change)
+    writeShare(c, at + A.mixedOther, volumeL / throughMixedL, riseL / throughMixedL, change)
   }
   c[at + A.reverse] = intoInnerL < 0 ? 1 : 0
   c[at + A.lungL] = volumeL
   c[at + A.leavesL] = throughMixedL
   c[at + A.flushedL] = flushedL
+}
+
+/** Share of one inflow in all, and how much it rises over the step: its own relative rise less its part of the whole's. */
+function writeShare(
+  c: Float64Array,
+  at: number,
+  share: number,
+  ownRise: number,
+  wholeRise: number,
+): void {
+  c[at] = share
+  c[at + 1] = ownRise - share * wholeRise
 }
 
 /**
@@ -242,36 +290,57 @@ function compileTanks(program: Program, grid: Grid): void {
   for (let k = grid.inspiratorySteps - 1; k >= 0; k--) {
     const nearX = x
     x += (grid.volumeL[k] as number) / tankL
-    addRemainders(c, k * STRIDE + A.tank, n, nearX, x, 1)
+    if (x > nearX)
+      writeRemainders(c, k * STRIDE, { tanks: n, nearX, farX: x, scale: 1, riseScale: -1 })
   }
   x = 0
   for (let k = grid.inspiratorySteps; k < grid.steps; k++) {
+    const at = k * STRIDE
+    const nearX = x
     const stepX = (grid.volumeL[k] as number) / tankL
-    if (stepX > 0) addRemainders(c, k * STRIDE + A.tank, n, x, x + stepX, 1 / stepX)
     x += stepX
-    let fromTanks = 0
-    for (let i = 0; i < n; i++) fromTanks += c[k * STRIDE + A.tank + i] as number
-    c[k * STRIDE + A.alveolar] = 1 - fromTanks
+    if (x > nearX) {
+      writeRemainders(c, at, { tanks: n, nearX, farX: x, scale: 1 / stepX, riseScale: 12 / stepX })
+    }
+    let share = 1
+    let rise = 0
+    for (let i = 0; i < n; i++) {
+      share -= c[at + A.tank + i] as number
+      rise -= c[at + A.tankRise + i] as number
+    }
+    c[at + A.alveolar] = share
+    c[at + A.alveolarRise] = rise
   }
 }
 
-/** Writes scale × (Q(i + 1, nearX) − Q(i + 1, farX)) for each tank i. */
-function addRemainders(
+/**
+ * For each tank i: ∫ p(i, x) dx over the step, with p(i, x) = exp(-x) x^i/i!, and its first moment about the middle over the step's
+ * length. From ∫ p(i) = −Q(i+1) and x p(i) = (i+1) p(i+1).
+ */
+function writeRemainders(
   c: Float64Array,
   at: number,
-  tanks: number,
-  nearX: number,
-  farX: number,
-  scale: number,
+  step: {
+    readonly tanks: number
+    readonly nearX: number
+    readonly farX: number
+    readonly scale: number
+    readonly riseScale: number
+  },
 ): void {
+  const { tanks, nearX, farX, scale, riseScale } = step
+  const middle = (nearX + farX) / 2
+  const perStep = riseScale / (farX - nearX)
   let near = Math.exp(-nearX)
   let far = Math.exp(-farX)
-  let sum = 0
+  let sum = near - far
   for (let i = 0; i < tanks; i++) {
-    sum += near - far
-    c[at + i] = scale * sum
     near *= nearX / (i + 1)
     far *= farX / (i + 1)
+    const next = sum + near - far
+    c[at + AT.tank + i] = scale * sum
+    c[at + AT.tankRise + i] = perStep * ((i + 1) * next - middle * sum)
+    sum = next
   }
 }
 
@@ -291,16 +360,39 @@ function compileBag(c: Float64Array, grid: Grid, bag: BagCourse): void {
   }
 }
 
-/** Writes keep and stay for a pocket through which inflowL passes; a pocket without volume keeps nothing. */
+/** Below this the closed form of `lag` would lose digits; its series is exact to 1e-12 there. */
+const SERIES_BELOW = 0.03
+
+/**
+ * How a pocket answers to inflow of x volumes with mean m and rise s, from concentration z:
+ * end = m + keep (z − m) + gain s; mean given off = m + stay (z − m) − lag s; rise of it = rise (z − m) + pass s (least squares).
+ * keep = exp(-x), stay = (1 − keep)/x, gain = (1 + keep)/2 − stay, lag = gain/x, rise = −12 lag, pass = 1 − 12 lag (1/2 + 1/x).
+ * `rise` is kept within 2 stay, so that no falling profile turns negative. A pocket without volume passes all; one without inflow keeps all.
+ */
 function writePocket(c: Float64Array, at: number, inflowL: number, volumeL: number): void {
+  const P = POCKET
   if (inflowL <= 0) {
-    c[at] = 1
-    c[at + 1] = 1
-  } else if (volumeL > 0) {
-    const x = inflowL / volumeL
-    // Below 1e-5 the difference 1 − exp(−x) would lose digits; two terms of its series lose none.
-    const left = x < 1e-5 ? x * (1 - x / 2) : 1 - Math.exp(-x)
-    c[at] = 1 - left
-    c[at + 1] = left / x
+    c[at + P.keep] = 1
+    c[at + P.stay] = 1
+    return
   }
+  if (volumeL <= 0) {
+    c[at + P.pass] = 1
+    return
+  }
+  const x = inflowL / volumeL
+  const isSmall = x < SERIES_BELOW
+  const keep = isSmall
+    ? 1 - x * (1 - (x / 2) * (1 - (x / 3) * (1 - (x / 4) * (1 - x / 5))))
+    : Math.exp(-x)
+  const stay = (1 - keep) / x
+  const lag = isSmall
+    ? (x / 12) * (1 - x * (1 / 2 - x * (3 / 20 - x / 30)))
+    : ((1 + keep) / 2 - stay) / x
+  c[at + P.keep] = keep
+  c[at + P.stay] = stay
+  c[at + P.gain] = lag * x
+  c[at + P.lag] = lag
+  c[at + P.rise] = -Math.min(12 * lag, 2 * stay)
+  c[at + P.pass] = isSmall ? x * x * (1 / 10 - x / 24) : 1 - 12 * lag * (1 / 2 + 1 / x)
 }

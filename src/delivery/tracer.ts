@@ -1,5 +1,5 @@
 // Carries tracers through one breath, several side by side. Every tracer follows the same linear steps; only its sources differ.
-import { AT, MAX_SERIAL, STRIDE } from './program.ts'
+import { AT, MAX_SERIAL, POCKET, STRIDE } from './program.ts'
 import type { Program } from './program.ts'
 
 /** Concentration of the tracer in what enters the pockets. */
@@ -128,6 +128,7 @@ export function passBlock(
 
 function passInspiration(program: Program, block: TracerBlock, trace: TracerTrace | null): void {
   const A = AT
+  const P = POCKET
   const c = program.coefficients
   const { hasOuter, sideFromOuter, serialTanks, inspiratorySteps, hasBag, bagValved } = program
   const { state: z, width, capacity, innerDevice, outerDevice, room, arriving } = block
@@ -143,65 +144,121 @@ function passInspiration(program: Program, block: TracerBlock, trace: TracerTrac
   for (let k = 0; k < inspiratorySteps; k++) {
     const at = k * STRIDE
     const overflows = (c[at + A.reverse] as number) > 0
-    const outerKeep = c[at + A.outerKeep] as number
-    const outerStay = c[at + A.outerStay] as number
-    const outerRoom = c[at + A.outerRoom] as number
-    const outerOwn = c[at + A.outerDevice] as number
-    const outerInner = c[at + A.outerInner] as number
-    const sideKeep = c[at + A.sideKeep] as number
-    const sideStay = c[at + A.sideStay] as number
-    const innerKeep = c[at + A.innerKeep] as number
-    const innerStay = c[at + A.innerStay] as number
-    const fromDevice = c[at + A.innerDevice] as number
-    const fromBag = c[at + A.innerBag] as number
-    const fromOuter = c[at + A.innerDraw] as number
-    const fromRoom = c[at + A.innerRoom] as number
-    const mixedKeep = c[at + A.mixedKeep] as number
-    const mixedStay = c[at + A.mixedStay] as number
+    const outerAt = at + A.outer
+    const sideAt = at + A.side
+    const innerAt = at + A.inner
+    const mixedAt = at + A.mixed
     const mixedInner = c[at + A.mixedInner] as number
     const mixedSide = c[at + A.mixedOther] as number
-    const bagKeep = c[at + A.bagKeep] as number
-    const bagDevice = c[at + A.bagDevice] as number
     const volumeL = c[at + A.lungL] as number
     for (let j = 0; j < width; j++) {
       const roomGas = room[j] as number
       const device = innerDevice[j] as number
       let outerMean = roomGas
-      const outer = z[j] as number
-      const outerFixed = outerRoom * roomGas + outerOwn * (outerDevice[j] as number)
-      if (hasOuter && !overflows) {
-        outerMean = outerFixed + outerStay * (outer - outerFixed)
-        z[j] = outerFixed + outerKeep * (outer - outerFixed)
+      let outerRise = 0
+      let outerIn = 0
+      let outerInRise = 0
+      if (hasOuter) {
+        const own = outerDevice[j] as number
+        outerIn =
+          (c[at + A.outerRoom] as number) * roomGas + (c[at + A.outerDevice] as number) * own
+        outerInRise =
+          (c[at + A.outerRoomRise] as number) * roomGas +
+          (c[at + A.outerDeviceRise] as number) * own
+        if (!overflows) {
+          const gap = (z[j] as number) - outerIn
+          outerMean =
+            outerIn +
+            (c[outerAt + P.stay] as number) * gap -
+            (c[outerAt + P.lag] as number) * outerInRise
+          outerRise =
+            (c[outerAt + P.rise] as number) * gap + (c[outerAt + P.pass] as number) * outerInRise
+          z[j] =
+            outerIn +
+            (c[outerAt + P.keep] as number) * gap +
+            (c[outerAt + P.gain] as number) * outerInRise
+        }
       }
-      let innerIn = fromDevice * device + fromOuter * outerMean + fromRoom * roomGas
+      const fromOuter = c[at + A.innerDraw] as number
+      let innerIn =
+        (c[at + A.innerDevice] as number) * device +
+        fromOuter * outerMean +
+        (c[at + A.innerRoom] as number) * roomGas
+      let innerInRise =
+        (c[at + A.innerDeviceRise] as number) * device +
+        (c[at + A.innerDrawRise] as number) * outerMean +
+        fromOuter * outerRise +
+        (c[at + A.innerRoomRise] as number) * roomGas
       if (hasBag) {
         const bag = z[bag0 + j] as number
-        innerIn += fromBag * (bagValved ? (bagGas[j] as number) : bag)
-        z[bag0 + j] = bagKeep * bag + bagDevice * device
+        const gas = bagValved ? (bagGas[j] as number) : bag
+        innerIn += (c[at + A.innerBag] as number) * gas
+        innerInRise += (c[at + A.innerBagRise] as number) * gas
+        z[bag0 + j] = (c[at + A.bagKeep] as number) * bag + (c[at + A.bagDevice] as number) * device
       }
-      const inner = z[inner0 + j] as number
-      const innerMean = innerIn + innerStay * (inner - innerIn)
-      z[inner0 + j] = innerIn + innerKeep * (inner - innerIn)
+      const innerGap = (z[inner0 + j] as number) - innerIn
+      const innerMean =
+        innerIn +
+        (c[innerAt + P.stay] as number) * innerGap -
+        (c[innerAt + P.lag] as number) * innerInRise
+      const innerRise =
+        (c[innerAt + P.rise] as number) * innerGap + (c[innerAt + P.pass] as number) * innerInRise
+      z[inner0 + j] =
+        innerIn +
+        (c[innerAt + P.keep] as number) * innerGap +
+        (c[innerAt + P.gain] as number) * innerInRise
       if (hasOuter && overflows) {
-        const outerIn = outerFixed + outerInner * innerMean
-        outerMean = outerIn + outerStay * (outer - outerIn)
-        z[j] = outerIn + outerKeep * (outer - outerIn)
+        const fromInner = c[at + A.outerInner] as number
+        outerIn += fromInner * innerMean
+        outerInRise += (c[at + A.outerInnerRise] as number) * innerMean + fromInner * innerRise
+        const gap = (z[j] as number) - outerIn
+        outerMean =
+          outerIn +
+          (c[outerAt + P.stay] as number) * gap -
+          (c[outerAt + P.lag] as number) * outerInRise
+        outerRise =
+          (c[outerAt + P.rise] as number) * gap + (c[outerAt + P.pass] as number) * outerInRise
+        z[j] =
+          outerIn +
+          (c[outerAt + P.keep] as number) * gap +
+          (c[outerAt + P.gain] as number) * outerInRise
       }
       let opening = innerMean
+      let openingRise = innerRise
       if (mixedSide > 0) {
         const sideIn = sideFromOuter ? outerMean : roomGas
-        const side = z[side0 + j] as number
-        opening = mixedInner * innerMean + mixedSide * (sideIn + sideStay * (side - sideIn))
-        z[side0 + j] = sideIn + sideKeep * (side - sideIn)
+        const sideInRise = sideFromOuter ? outerRise : 0
+        const gap = (z[side0 + j] as number) - sideIn
+        const sideMean =
+          sideIn + (c[sideAt + P.stay] as number) * gap - (c[sideAt + P.lag] as number) * sideInRise
+        const sideRise =
+          (c[sideAt + P.rise] as number) * gap + (c[sideAt + P.pass] as number) * sideInRise
+        z[side0 + j] =
+          sideIn +
+          (c[sideAt + P.keep] as number) * gap +
+          (c[sideAt + P.gain] as number) * sideInRise
+        opening = mixedInner * innerMean + mixedSide * sideMean
+        openingRise = mixedInner * innerRise + mixedSide * sideRise
       }
-      const mixed = z[mixed0 + j] as number
-      const through = opening + mixedStay * (mixed - opening)
-      z[mixed0 + j] = opening + mixedKeep * (mixed - opening)
+      const mixedGap = (z[mixed0 + j] as number) - opening
+      const through =
+        opening +
+        (c[mixedAt + P.stay] as number) * mixedGap -
+        (c[mixedAt + P.lag] as number) * openingRise
+      const throughRise =
+        (c[mixedAt + P.rise] as number) * mixedGap + (c[mixedAt + P.pass] as number) * openingRise
+      z[mixed0 + j] =
+        opening +
+        (c[mixedAt + P.keep] as number) * mixedGap +
+        (c[mixedAt + P.gain] as number) * openingRise
       openingInL[j] = (openingInL[j] as number) + volumeL * opening
       tracheaInL[j] = (tracheaInL[j] as number) + volumeL * through
       for (let i = 0; i < serialTanks; i++) {
         const slot = i * capacity + j
-        arriving[slot] = (arriving[slot] as number) + (c[at + A.tank + i] as number) * through
+        arriving[slot] =
+          (arriving[slot] as number) +
+          (c[at + A.tank + i] as number) * through +
+          (c[at + A.tankRise + i] as number) * throughRise
       }
       if (trace !== null && j === 0) {
         trace.opening[k] = opening
@@ -230,6 +287,7 @@ function moveTanksIn({ passed, serialTanks, tankL }: Program, block: TracerBlock
 
 function passExpiration(program: Program, block: TracerBlock, trace: TracerTrace | null): void {
   const A = AT
+  const P = POCKET
   const c = program.coefficients
   const { hasOuter, serialTanks, inspiratorySteps, steps, hasBag } = program
   const { state: z, width, capacity, innerDevice, outerDevice, room, alveolar } = block
@@ -243,64 +301,120 @@ function passExpiration(program: Program, block: TracerBlock, trace: TracerTrace
   for (let k = inspiratorySteps; k < steps; k++) {
     const at = k * STRIDE
     const flushes = (c[at + A.reverse] as number) > 0
-    const outerKeep = c[at + A.outerKeep] as number
-    const outerRoom = c[at + A.outerRoom] as number
-    const outerOwn = c[at + A.outerDevice] as number
-    const outerLost = c[at + A.outerInnerDevice] as number
-    const outerInner = c[at + A.outerInner] as number
-    const outerSide = c[at + A.outerSide] as number
-    const sideKeep = c[at + A.sideKeep] as number
-    const sideStay = c[at + A.sideStay] as number
-    const innerKeep = c[at + A.innerKeep] as number
-    const innerStay = c[at + A.innerStay] as number
-    const fromDevice = c[at + A.innerDevice] as number
-    const fromRoom = c[at + A.innerRoom] as number
-    const fromMixed = c[at + A.innerMixed] as number
-    const mixedKeep = c[at + A.mixedKeep] as number
-    const mixedStay = c[at + A.mixedStay] as number
-    const mixedInner = c[at + A.mixedInner] as number
-    const mixedLung = c[at + A.mixedOther] as number
-    const bagKeep = c[at + A.bagKeep] as number
-    const bagDevice = c[at + A.bagDevice] as number
-    const bagInner = c[at + A.bagInner] as number
-    const leavesL = c[at + A.leavesL] as number
-    const flushedL = c[at + A.flushedL] as number
-    const alveolarShare = c[at + A.alveolar] as number
+    const outerAt = at + A.outer
+    const sideAt = at + A.side
+    const innerAt = at + A.inner
+    const mixedAt = at + A.mixed
     for (let j = 0; j < width; j++) {
-      let through = alveolarShare * (alveolar[j] as number)
+      let through = (c[at + A.alveolar] as number) * (alveolar[j] as number)
+      let throughRise = (c[at + A.alveolarRise] as number) * (alveolar[j] as number)
       for (let i = 0; i < serialTanks; i++) {
-        through += (c[at + A.tank + i] as number) * (z[serial0 + i * capacity + j] as number)
+        const tank = z[serial0 + i * capacity + j] as number
+        through += (c[at + A.tank + i] as number) * tank
+        throughRise += (c[at + A.tankRise + i] as number) * tank
       }
       const device = innerDevice[j] as number
       const roomGas = room[j] as number
       const inner = z[inner0 + j] as number
-      const mixed = z[mixed0 + j] as number
-      let innerIn = fromDevice * device + fromRoom * roomGas
-      let innerMean = innerIn + innerStay * (inner - innerIn)
-      const mixedIn = flushes ? mixedLung * through + mixedInner * innerMean : through
-      const mixedMean = mixedIn + mixedStay * (mixed - mixedIn)
-      z[mixed0 + j] = mixedIn + mixedKeep * (mixed - mixedIn)
-      const leaving = leavingFixed ? (leavingAirway[j] as number) : mixedMean
-      if (!flushes) {
-        innerIn += fromMixed * leaving
-        innerMean = innerIn + innerStay * (inner - innerIn)
+      let innerIn =
+        (c[at + A.innerDevice] as number) * device + (c[at + A.innerRoom] as number) * roomGas
+      let innerInRise =
+        (c[at + A.innerDeviceRise] as number) * device +
+        (c[at + A.innerRoomRise] as number) * roomGas
+      let mixedIn = through
+      let mixedInRise = throughRise
+      if (flushes) {
+        const gap = inner - innerIn
+        const flushed =
+          innerIn +
+          (c[innerAt + P.stay] as number) * gap -
+          (c[innerAt + P.lag] as number) * innerInRise
+        const flushedRise =
+          (c[innerAt + P.rise] as number) * gap + (c[innerAt + P.pass] as number) * innerInRise
+        const fromLung = c[at + A.mixedOther] as number
+        const fromInner = c[at + A.mixedInner] as number
+        mixedIn = fromLung * through + fromInner * flushed
+        mixedInRise =
+          fromLung * throughRise +
+          (c[at + A.mixedOtherRise] as number) * through +
+          fromInner * flushedRise +
+          (c[at + A.mixedInnerRise] as number) * flushed
       }
-      z[inner0 + j] = innerIn + innerKeep * (inner - innerIn)
-      openingOutL[j] = (openingOutL[j] as number) + leavesL * leaving - flushedL * innerMean
-      const side = z[side0 + j] as number
-      z[side0 + j] = leaving + sideKeep * (side - leaving)
+      const mixedGap = (z[mixed0 + j] as number) - mixedIn
+      let leaving =
+        mixedIn +
+        (c[mixedAt + P.stay] as number) * mixedGap -
+        (c[mixedAt + P.lag] as number) * mixedInRise
+      let leavingRise =
+        (c[mixedAt + P.rise] as number) * mixedGap + (c[mixedAt + P.pass] as number) * mixedInRise
+      z[mixed0 + j] =
+        mixedIn +
+        (c[mixedAt + P.keep] as number) * mixedGap +
+        (c[mixedAt + P.gain] as number) * mixedInRise
+      if (leavingFixed) {
+        leaving = leavingAirway[j] as number
+        leavingRise = 0
+      }
+      if (!flushes) {
+        const fromMixed = c[at + A.innerMixed] as number
+        innerIn += fromMixed * leaving
+        innerInRise += fromMixed * leavingRise + (c[at + A.innerMixedRise] as number) * leaving
+      }
+      const innerGap = inner - innerIn
+      const innerMean =
+        innerIn +
+        (c[innerAt + P.stay] as number) * innerGap -
+        (c[innerAt + P.lag] as number) * innerInRise
+      const innerRise =
+        (c[innerAt + P.rise] as number) * innerGap + (c[innerAt + P.pass] as number) * innerInRise
+      z[inner0 + j] =
+        innerIn +
+        (c[innerAt + P.keep] as number) * innerGap +
+        (c[innerAt + P.gain] as number) * innerInRise
+      openingOutL[j] =
+        (openingOutL[j] as number) +
+        (c[at + A.leavesL] as number) * leaving -
+        (c[at + A.flushedL] as number) * innerMean
+      const sideGap = (z[side0 + j] as number) - leaving
+      z[side0 + j] =
+        leaving +
+        (c[sideAt + P.keep] as number) * sideGap +
+        (c[sideAt + P.gain] as number) * leavingRise
       if (hasOuter) {
-        const sideMean = leaving + sideStay * (side - leaving)
+        const own = outerDevice[j] as number
+        const sideMean =
+          leaving +
+          (c[sideAt + P.stay] as number) * sideGap -
+          (c[sideAt + P.lag] as number) * leavingRise
+        const sideRise =
+          (c[sideAt + P.rise] as number) * sideGap + (c[sideAt + P.pass] as number) * leavingRise
+        const fromInner = c[at + A.outerInner] as number
+        const fromSide = c[at + A.outerSide] as number
         const outerIn =
-          outerRoom * roomGas +
-          outerOwn * (outerDevice[j] as number) +
-          outerLost * device +
-          outerInner * innerMean +
-          outerSide * sideMean
-        z[j] = outerIn + outerKeep * ((z[j] as number) - outerIn)
+          (c[at + A.outerRoom] as number) * roomGas +
+          (c[at + A.outerDevice] as number) * own +
+          (c[at + A.outerInnerDevice] as number) * device +
+          fromInner * innerMean +
+          fromSide * sideMean
+        const outerInRise =
+          (c[at + A.outerRoomRise] as number) * roomGas +
+          (c[at + A.outerDeviceRise] as number) * own +
+          (c[at + A.outerInnerDeviceRise] as number) * device +
+          (c[at + A.outerInnerRise] as number) * innerMean +
+          fromInner * innerRise +
+          (c[at + A.outerSideRise] as number) * sideMean +
+          fromSide * sideRise
+        const gap = (z[j] as number) - outerIn
+        z[j] =
+          outerIn +
+          (c[outerAt + P.keep] as number) * gap +
+          (c[outerAt + P.gain] as number) * outerInRise
       }
       if (hasBag) {
-        z[bag0 + j] = bagKeep * (z[bag0 + j] as number) + bagDevice * device + bagInner * innerMean
+        z[bag0 + j] =
+          (c[at + A.bagKeep] as number) * (z[bag0 + j] as number) +
+          (c[at + A.bagDevice] as number) * device +
+          (c[at + A.bagInner] as number) * innerMean
       }
       if (trace !== null && j === 0) trace.inner[k] = innerMean
     }
