@@ -123,7 +123,10 @@ function plain(flow: FlowStep): Setting {
 /** Steps within the rated flow; two meters only above what one gives; flush only where it was measured and no label forbids it. */
 function meteredSteps({ row, stock, source }: Chain, rated: RatedRange): readonly FlowStep[] {
   const isFlushOffered =
-    FLUSH_FAMILIES.includes(row.family) && stock.size === 'adult' && stock.ratedMaxLpm === undefined
+    source.kind !== 'two-flowmeters' &&
+    FLUSH_FAMILIES.includes(row.family) &&
+    stock.size === 'adult' &&
+    stock.ratedMaxLpm === undefined
   return flowSteps(source).filter((step) => {
     if (step.kind === 'flush') return isFlushOffered
     return isRated(rated, step.flowLpm) && isWorthTwoMeters(source, step.flowLpm)
