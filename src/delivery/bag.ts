@@ -78,7 +78,7 @@ function splitAtEnds(course: BagCourse, network: Network, breath: BreathPattern,
 
 /** Closeness, as a share, within which an end counts as reached already. */
 const NEAR = 1e-6
-const REFINEMENTS = 8
+const REFINEMENTS = 40
 
 /** When a given share of step k's wish has come about, by regula falsi on the exact volumes (the wish grows steadily in a step). */
 function timeOfWish(
@@ -96,21 +96,25 @@ function timeOfWish(
   let high = 1
   let lowMiss = -share
   let highMiss = 1 - share
+  let side = 0
   for (let i = 0; i < REFINEMENTS; i++) {
     const middle = low - (lowMiss * (high - low)) / (highMiss - lowMiss)
     const volumeL = passedL(breath, fromS + middle * stepS, inspires) - fromL
     const part = wishL(network, { inspires, volumeL, durationS: middle * stepS })
     const miss = part / whole - share
+    if (Math.abs(miss) < NEAR * share) return fromS + middle * stepS
+    // Illinois rule: a bound that stays twice has its miss halved, or the other would creep.
     if (miss < 0) {
       low = middle
       lowMiss = miss
-      highMiss /= 2
+      if (side < 0) highMiss /= 2
+      side = -1
     } else {
       high = middle
       highMiss = miss
-      lowMiss /= 2
+      if (side > 0) lowMiss /= 2
+      side = 1
     }
-    if (Math.abs(miss) < NEAR) return fromS + middle * stepS
   }
   return fromS + ((low + high) / 2) * stepS
 }

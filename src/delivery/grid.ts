@@ -215,10 +215,15 @@ function gatherExpiration(
   }
   if (shape.kind === 'constant') {
     nodes[n++] = turnS + durationS * shape.shareOfExpiration
-  } else if (network.flushLps > 0 && network.innerShareOut > 0) {
-    const startLps =
-      expiredFlowPerS(shape, { t: 0, durationS }) * breath.tidalVolumeL * network.innerShareOut
-    const afterS = shape.timeConstantS * Math.log(startLps / network.flushLps)
+    return n
+  }
+  if (network.flushLps <= 0 || network.innerShareOut <= 0) return n
+  // Where the flush begins to outdo what is breathed out, and where it also outdoes the device.
+  const levels = [network.flushLps, network.flushLps - network.captureOut * network.deviceFlowLps]
+  const peakLps =
+    expiredFlowPerS(shape, { t: 0, durationS }) * breath.tidalVolumeL * network.innerShareOut
+  for (const levelLps of levels) {
+    const afterS = levelLps > 0 ? shape.timeConstantS * Math.log(peakLps / levelLps) : 0
     if (afterS > 0 && afterS < durationS) nodes[n++] = turnS + afterS
   }
   return n

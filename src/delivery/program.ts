@@ -143,10 +143,11 @@ function compileInspiration(
   const hasBag = network.bag !== null
   const throughInnerL = network.innerShareIn * volumeL
   const throughSideL = volumeL - throughInnerL
-  const deviceL = network.deviceFlowLps * durationS - (hasBag ? (bag.deviceInL[k] as number) : 0)
+  const givenL = network.deviceFlowLps * durationS
+  const deviceL = excessL(givenL, hasBag ? (bag.deviceInL[k] as number) : 0)
   const bagL = hasBag ? (bag.outL[k] as number) : 0
-  const drawL = Math.max(0, throughInnerL - deviceL - bagL)
-  const surplusL = Math.max(0, deviceL + bagL - throughInnerL)
+  const drawL = excessL(throughInnerL, deviceL + bagL)
+  const surplusL = excessL(deviceL + bagL, throughInnerL)
   const exchangeL = network.exchangeLps * durationS
   const innerRoomL = network.hasOuter ? 0 : exchangeL
   const innerL = deviceL + bagL + drawL + innerRoomL
@@ -166,7 +167,7 @@ function compileInspiration(
   if (network.hasOuter) {
     const ownL = network.outerDeviceFlowLps * durationS
     const sideL = network.sideFromOuter ? throughSideL : 0
-    const makeUpL = Math.max(0, drawL + sideL - ownL - surplusL)
+    const makeUpL = excessL(drawL + sideL, ownL + surplusL)
     const roomL = makeUpL + exchangeL
     const outerL = roomL + ownL + surplusL
     const surplusRiseL = surplusL > 0 ? -network.innerShareIn * riseL : 0
@@ -199,13 +200,15 @@ function compileExpiration(
   const durationS = grid.durationS[k] as number
   const volumeL = grid.volumeL[k] as number
   const hasBag = network.bag !== null
-  const intoInnerL = network.innerShareOut * volumeL - network.flushLps * durationS
+  const expiredL = network.innerShareOut * volumeL
+  const flushL = network.flushLps * durationS
   const intoBagL = hasBag ? (bag.expiredInL[k] as number) : 0
-  const passingL = network.deviceFlowLps * durationS - (hasBag ? (bag.deviceInL[k] as number) : 0)
+  const givenL = network.deviceFlowLps * durationS
+  const passingL = excessL(givenL, hasBag ? (bag.deviceInL[k] as number) : 0)
   const deviceL = passingL * network.captureOut
-  const mixedL = Math.max(0, intoInnerL)
-  const flushedL = Math.max(0, -intoInnerL)
-  const drawL = Math.max(0, flushedL - deviceL)
+  const mixedL = excessL(expiredL, flushL)
+  const flushedL = excessL(flushL, expiredL)
+  const drawL = excessL(flushedL, deviceL)
   const exchangeL = network.exchangeLps * durationS
   const innerRoomL = drawL + (network.hasOuter ? 0 : exchangeL)
   const innerL = deviceL + mixedL + innerRoomL
@@ -220,12 +223,12 @@ function compileExpiration(
     writeShare(c, at + A.innerMixed, mixedL / innerL, mixedRiseL / innerL, change)
     writeShare(c, at + A.innerRoom, innerRoomL / innerL, drawRiseL / innerL, change)
   }
-  const intoSideL = volumeL - intoInnerL
+  const intoSideL = volumeL - mixedL + flushedL
   writePocket(c, at + A.side, intoSideL, network.sideL)
   if (network.hasOuter) {
     const ownL = network.outerDeviceFlowLps * durationS
     const lostL = passingL - deviceL
-    const overflowL = Math.max(0, deviceL + mixedL + drawL - flushedL - intoBagL)
+    const overflowL = excessL(deviceL + mixedL + drawL, flushedL + intoBagL)
     const sideL = network.sideFromOuter ? intoSideL : 0
     const outerL = exchangeL + ownL + lostL + overflowL + sideL
     const overflowRiseL = overflowL > 0 ? intoInnerRiseL : 0
@@ -248,10 +251,16 @@ function compileExpiration(
     writeShare(c, at + A.mixedInner, flushedL / throughMixedL, flushedRiseL / throughMixedL, change)
     writeShare(c, at + A.mixedOther, volumeL / throughMixedL, riseL / throughMixedL, change)
   }
-  c[at + A.reverse] = intoInnerL < 0 ? 1 : 0
+  c[at + A.reverse] = flushedL > 0 ? 1 : 0
   c[at + A.lungL] = volumeL
   c[at + A.leavesL] = throughMixedL
   c[at + A.flushedL] = flushedL
+}
+
+/** What one volume has more than the other; a difference of mere rounding is none, so that it opens no path. */
+function excessL(volumeL: number, thanL: number): number {
+  const excess = volumeL - thanL
+  return excess > 1e-12 * volumeL ? excess : 0
 }
 
 /** Share of one inflow in all, and how much it rises over the step: its own relative rise less its part of the whole's. */
