@@ -134,12 +134,19 @@ function gatherInspiration(
   let n = 0
   for (let i = 0; i < resolution; i++) nodes[n++] = (i / resolution) * turnS
   nodes[n++] = turnS
-  // Flows at which a pocket turns from overflowing to drawing in.
-  if (network.deviceFlowLps > 0 && network.innerShareIn > 0) {
-    n = addCrossings(nodes, n, breath, network.deviceFlowLps / network.innerShareIn)
+  const { deviceFlowLps, outerDeviceFlowLps, innerShareIn, bag } = network
+  // Where the inner pocket turns from overflowing to drawing in.
+  if (deviceFlowLps > 0 && innerShareIn > 0) {
+    n = addCrossings(nodes, n, breath, deviceFlowLps / innerShareIn)
   }
-  if (network.hasOuter) {
-    n = addCrossings(nodes, n, breath, network.deviceFlowLps + network.outerDeviceFlowLps)
+  if (!network.hasOuter) return n
+  // Where the outer pocket does; while a bag has gas, only a share of what is missing comes through the outer pocket.
+  const sideShare = network.sideFromOuter ? 1 - innerShareIn : 0
+  const drawnShares = bag === null ? [1] : [1, bag.leakRatio / (1 + bag.leakRatio)]
+  for (const drawnShare of drawnShares) {
+    const perLps = innerShareIn * drawnShare + sideShare
+    const levelLps = (outerDeviceFlowLps + drawnShare * deviceFlowLps) / perLps
+    if (perLps > 0) n = addCrossings(nodes, n, breath, levelLps)
   }
   return n
 }

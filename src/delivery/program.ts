@@ -153,14 +153,18 @@ function compileInspiration(
   const innerL = deviceL + bagL + drawL + innerRoomL
   // What demand adds over the step is met by bag and draw as they share the whole of it.
   const riseL = (grid.flowRiseLps[k] as number) * durationS
-  const innerRiseL = drawL > 0 ? network.innerShareIn * riseL : 0
-  const bagRiseL = drawL > 0 ? (innerRiseL * bagL) / (bagL + drawL) : 0
+  const demandRiseL = network.innerShareIn * riseL
+  const drawnRiseL = drawL > 0 ? demandRiseL : 0
+  const bagRiseL = drawL > 0 ? (demandRiseL * bagL) / (bagL + drawL) : 0
+  // A filling bag takes its share of the surplus, so less as demand rises.
+  const deviceRiseL =
+    excessL(givenL, deviceL) > 0 ? (demandRiseL * (givenL - deviceL)) / (givenL - throughInnerL) : 0
   writePocket(c, at + A.inner, innerL, network.innerL)
   if (innerL > 0) {
-    const change = innerRiseL / innerL
-    writeShare(c, at + A.innerDevice, deviceL / innerL, 0, change)
+    const change = (drawnRiseL + deviceRiseL) / innerL
+    writeShare(c, at + A.innerDevice, deviceL / innerL, deviceRiseL / innerL, change)
     writeShare(c, at + A.innerBag, bagL / innerL, bagRiseL / innerL, change)
-    writeShare(c, at + A.innerDraw, drawL / innerL, (innerRiseL - bagRiseL) / innerL, change)
+    writeShare(c, at + A.innerDraw, drawL / innerL, (drawnRiseL - bagRiseL) / innerL, change)
     writeShare(c, at + A.innerRoom, innerRoomL / innerL, 0, change)
   }
   if (throughSideL > 0) writePocket(c, at + A.side, throughSideL, network.sideL)
@@ -170,9 +174,9 @@ function compileInspiration(
     const makeUpL = excessL(drawL + sideL, ownL + surplusL)
     const roomL = makeUpL + exchangeL
     const outerL = roomL + ownL + surplusL
-    const surplusRiseL = surplusL > 0 ? -network.innerShareIn * riseL : 0
+    const surplusRiseL = surplusL > 0 ? deviceRiseL - demandRiseL : 0
     const sideRiseL = network.sideFromOuter ? (1 - network.innerShareIn) * riseL : 0
-    const roomRiseL = makeUpL > 0 ? innerRiseL - bagRiseL + sideRiseL - surplusRiseL : 0
+    const roomRiseL = makeUpL > 0 ? drawnRiseL - bagRiseL + sideRiseL - surplusRiseL : 0
     writePocket(c, at + A.outer, outerL, network.outerL)
     if (outerL > 0) {
       const change = (roomRiseL + surplusRiseL) / outerL
