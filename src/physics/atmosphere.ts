@@ -7,7 +7,7 @@ import {
 } from '../units/constants.ts'
 import { kpaFromMmhg } from '../units/pressure.ts'
 
-/** Standard atmosphere, troposphere [ISO2533]: sea-level temperature K, lapse rate K/m, exponent g/(R·lapse). */
+/** Standard atmosphere, troposphere [ISO1975]: sea-level temperature K, lapse rate K/m, exponent g/(R·lapse). */
 const ISA_TEMPERATURE_K = 288.15
 const ISA_LAPSE_K_PER_M = 0.0065
 const ISA_EXPONENT = 5.2559
@@ -29,7 +29,7 @@ export const ALTITUDE_M_MAX = 5800
 export type AtmosphereModel = 'isa' | 'west'
 
 /** Standard atmosphere: 101.325·(1 − 0.0065·h/288.15)^5.2559 kPa. Valid −500–11000 m, else ALTITUDE_OUT_OF_RANGE.
- *  Source: [ISO2533]. Within 5 Pa of psychrolib (atmosphere.test.ts). */
+ *  Source: [ISO1975]. Within 5 Pa of psychrolib (atmosphere.test.ts). */
 export function isaPressureKpa(altitudeM: number): number {
   requireAltitude(altitudeM, ISA_ALTITUDE_M_MIN, ISA_ALTITUDE_M_MAX)
   return (

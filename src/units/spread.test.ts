@@ -3,13 +3,25 @@ import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { randomStream, seeded } from '../../test/support/seed.ts'
 import { DomainError } from '../errors.ts'
-import { fixed, limitsOf, medianOf, quantile, scaled, type Spread } from './spread.ts'
+import {
+  boxCoxValue,
+  boxCoxZ,
+  fixed,
+  limited,
+  limitsOf,
+  medianOf,
+  quantile,
+  scaled,
+  type Spread,
+} from './spread.ts'
 
 const SPREADS: readonly Spread[] = [
   { kind: 'normal', mean: 16, sd: 3, min: 8, max: 24 },
   { kind: 'normal', mean: 0, sd: 1, min: 6, max: 9 },
   { kind: 'lognormal', median: 5, logSd: 0.4, min: 1, max: 20 },
   { kind: 'lognormal', median: 5, logSd: 0.4, min: 9, max: 20 },
+  { kind: 'box-cox', median: 9.65, power: -0.2, cv: 0.11, min: 7, max: 14 },
+  { kind: 'box-cox', median: 9.65, power: 0, cv: 0.11, min: 7, max: 14 },
   { kind: 'uniform', min: -1, max: 3 },
   { kind: 'triangular', mode: 2, min: 1, max: 5 },
   { kind: 'triangular', mode: 1, min: 1, max: 5 },
@@ -58,6 +70,25 @@ describe('spread', () => {
     expect(sum / n).toBeCloseTo(2 * Math.sqrt(2 / Math.PI), 3)
   })
 
+  it('with power 0 is the lognormal and with power 1 the normal', () => {
+    const limits = { min: 1, max: 20 }
+    fc.assert(
+      fc.property(share, (u) => {
+        const log = quantile({ kind: 'lognormal', median: 5, logSd: 0.2, ...limits }, u)
+        expect(
+          quantile({ kind: 'box-cox', median: 5, power: 0, cv: 0.2, ...limits }, u),
+        ).toBeCloseTo(log, 9)
+        const plain = quantile({ kind: 'normal', mean: 5, sd: 1, ...limits }, u)
+        expect(
+          quantile({ kind: 'box-cox', median: 5, power: 1, cv: 0.2, ...limits }, u),
+        ).toBeCloseTo(plain, 9)
+      }),
+      seeded(300),
+    )
+    expect(() => boxCoxValue({ median: 5, power: 1, cv: 0.5 }, -3)).toThrow('Z_SCORE_OUT_OF_RANGE')
+    expect(() => boxCoxZ({ median: 5, power: 1, cv: 0.5 }, 0)).toThrow('VALUE_OUT_OF_RANGE')
+  })
+
   it('scales every draw by the factor', () => {
     fc.assert(
       fc.property(
@@ -71,6 +102,18 @@ describe('spread', () => {
       ),
       seeded(500),
     )
+  })
+
+  it('is cut by narrower limits and untouched by wider ones', () => {
+    const spread: Spread = { kind: 'normal', mean: 16, sd: 3, min: 8, max: 24 }
+    expect(limited(spread, { min: 0, max: 100 })).toEqual(spread)
+    expect(limitsOf(limited(spread, { min: 10, max: 100 }))).toEqual({ min: 10, max: 24 })
+    expect(limited(fixed(5), { min: 0, max: 9 })).toEqual(fixed(5))
+    expect(() => limited(fixed(5), { min: 6, max: 9 })).toThrow('SPREAD_EMPTY')
+    expect(() => limited(spread, { min: 30, max: 40 })).toThrow('SPREAD_EMPTY')
+    const peak: Spread = { kind: 'triangular', mode: 2, min: 1, max: 5 }
+    expect(limitsOf(limited(peak, { min: 1.5, max: 3 }))).toEqual({ min: 1.5, max: 3 })
+    expect(() => limited(peak, { min: 3, max: 4 })).toThrow('SPREAD_EMPTY')
   })
 
   it('refuses empty and reversed spreads and a u outside the open interval', () => {

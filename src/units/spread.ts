@@ -5,6 +5,7 @@ import { normalProbability, normalQuantile } from './normal.ts'
 /**
  * min and max truncate: every draw lies inside by construction, without a lump at the limits.
  * lognormal: median, and the standard deviation of the natural logarithm.
+ * box-cox: the form of growth references, median·(1 + power·cv·z)^(1/power) with z standard normal (L, M, S).
  */
 export type Spread =
   | { readonly kind: 'fixed'; readonly value: number }
@@ -19,6 +20,14 @@ export type Spread =
       readonly kind: 'lognormal'
       readonly median: number
       readonly logSd: number
+      readonly min: number
+      readonly max: number
+    }
+  | {
+      readonly kind: 'box-cox'
+      readonly median: number
+      readonly power: number
+      readonly cv: number
       readonly min: number
       readonly max: number
     }
@@ -54,6 +63,14 @@ export function quantile(spread: Spread, u: number): number {
       const z = truncatedZ(spread, (x) => (Math.log(x) - logMedian) / spread.logSd, u)
       return within(spread, spread.median * Math.exp(spread.logSd * z))
     }
+    case 'box-cox':
+      return within(
+        spread,
+        boxCoxValue(
+          spread,
+          truncatedZ(spread, (x) => boxCoxZ(spread, x), u),
+        ),
+      )
     case 'uniform':
       return spread.min + u * (spread.max - spread.min)
     case 'triangular':
@@ -86,6 +103,7 @@ export function scaled(spread: Spread, factor: number): Spread {
         ...scaledLimits(spread, factor),
       }
     case 'lognormal':
+    case 'box-cox':
       return { ...spread, median: spread.median * factor, ...scaledLimits(spread, factor) }
     case 'uniform':
       return { ...spread, ...scaledLimits(spread, factor) }
@@ -99,6 +117,36 @@ export function limitsOf(spread: Spread): { readonly min: number; readonly max: 
   return spread.kind === 'fixed'
     ? { min: spread.value, max: spread.value }
     : { min: spread.min, max: spread.max }
+}
+
+export interface BoxCox {
+  readonly median: number
+  readonly power: number
+  readonly cv: number
+}
+
+/** Value at z standard deviations: median·(1 + power·cv·z)^(1/power), or median·exp(cv·z) at power 0.
+ *  Valid where 1 + power·cv·z > 0, else Z_SCORE_OUT_OF_RANGE. Exact. */
+export function boxCoxValue(shape: BoxCox, z: number): number {
+  if (shape.power === 0) return shape.median * Math.exp(shape.cv * z)
+  const base = 1 + shape.power * shape.cv * z
+  if (base > 0) return shape.median * base ** (1 / shape.power)
+  throw new DomainError({ code: 'Z_SCORE_OUT_OF_RANGE', path: 'z', value: z })
+}
+
+/** Inverse of boxCoxValue. Valid value > 0, else VALUE_OUT_OF_RANGE. */
+export function boxCoxZ(shape: BoxCox, value: number): number {
+  requireWithin({
+    code: 'VALUE_OUT_OF_RANGE',
+    path: 'value',
+    value,
+    min: Number.MIN_VALUE,
+    max: Number.MAX_VALUE,
+  })
+  const ratio = value / shape.median
+  return shape.power === 0
+    ? Math.log(ratio) / shape.cv
+    : (ratio ** shape.power - 1) / (shape.power * shape.cv)
 }
 
 function truncatedZ(
@@ -140,6 +188,27 @@ function triangularQuantile(
 
 function empty(width: number): DomainError {
   return new DomainError({ code: 'SPREAD_EMPTY', path: 'spread', value: width })
+}
+
+/** The same distribution cut to narrower limits; limits wider than its own change nothing. A fixed value outside
+ *  them, or limits that leave nothing, give SPREAD_EMPTY. */
+export function limited(
+  spread: Spread,
+  limits: { readonly min: number; readonly max: number },
+): Spread {
+  const own = limitsOf(spread)
+  const min = Math.max(own.min, limits.min)
+  const max = Math.min(own.max, limits.max)
+  if (spread.kind === 'fixed') {
+    if (min <= max) return spread
+    throw empty(max - min)
+  }
+  if (!(min < max)) throw empty(max - min)
+  if (spread.kind === 'triangular') {
+    if (spread.mode >= min && spread.mode <= max) return { ...spread, min, max }
+    throw empty(max - min)
+  }
+  return { ...spread, min, max }
 }
 
 function scaledLimits(
