@@ -91,6 +91,10 @@ describe('schema of a shelf file', () => {
       minimum: RULES.o2Fraction.min,
       maximum: RULES.o2Fraction.max,
     })
+    expect(SCHEMA.$defs['valveFraction']).toMatchObject({
+      minimum: RULES.valveFraction.min,
+      maximum: RULES.valveFraction.max,
+    })
     expect(SCHEMA.$defs['flush']?.properties['lowLpm']).toMatchObject({
       minimum: RULES.flushLpm.min,
       maximum: RULES.flushLpm.max,

@@ -226,6 +226,16 @@ describe('rules of feeding', () => {
     expect(candidateSetUps(shelfOf({ row, source: { ...source, count: 1 } }))).toEqual([])
   })
 
+  it('warns of a small flow on an ordinary meter', () => {
+    const small = ALL.filter(({ setUp }) => setUp.family === 'nasal-cannula').filter(
+      ({ setUp }) => setUp.flow.kind === 'scale' && setUp.flow.flowLpm === 0.5,
+    )
+    const warned = (id: string) =>
+      small.find((candidate) => candidate.id.includes(id))?.cautions ?? []
+    expect(warned('adult@wall-5')).toEqual(['LOW_FLOW_ON_ORDINARY_METER'])
+    expect(warned('adult@wall-3')).toEqual([])
+  })
+
   it('builds nothing from what is out of stock', () => {
     const row = interfaceRow('simple-mask')
     const source = sourceRow('wall-15')

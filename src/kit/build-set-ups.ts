@@ -1,15 +1,8 @@
 // Every set-up that a shelf can build: interface × size × source × step × setting. Leaves out the patient, who decides what suits, and connectors.
 import { DomainError } from '../errors.ts'
 import type { SizeId } from './family-id.ts'
-import {
-  canFeed,
-  fastBreathingLpm,
-  FLUSH_FAMILIES,
-  oxygenInBlendLpm,
-  settingsOf,
-  streamLpm,
-} from './feeds.ts'
-import { flowSteps, nominalLpm, stepCode } from './flow-steps.ts'
+import { canFeed, oxygenInBlendLpm, streamLpm } from './feeds.ts'
+import { meterOf, metersOf, nominalLpm, stepCode } from './flow-steps.ts'
 import { humidityRemarks } from './humidity-remark.ts'
 import type { HumidityRemark } from './humidity-remark.ts'
 import { INTERFACE_FAMILIES } from './interface-families.ts'
@@ -18,17 +11,11 @@ import { printedFraction } from './printed-fraction.ts'
 import type { PrintedAnswer } from './printed-fraction.ts'
 import type { SetUp } from './set-up.ts'
 import { isAtHand } from './shelf.ts'
-import type { InterfaceRow, Shelf, ShelfSource, SizeStock } from './shelf.ts'
+import type { Shelf, ShelfSource } from './shelf.ts'
+import { ratedRange, settingsFor } from './set-up-settings.ts'
+import type { Chain, RatedRange, Setting } from './set-up-settings.ts'
 import { sizesFor } from './sizes-for.ts'
 import type { BodySize } from './sizes-for.ts'
-import type { FlowStep } from './source-row.ts'
-
-/** Flow an interface may carry: as printed on the device where typed in, else as usual for the family and size. */
-export interface RatedRange {
-  readonly minLpm: number
-  readonly maxLpm: number
-  readonly isFromLabel: boolean
-}
 
 export interface CandidateSetUp {
   /** Stable: made of shelf ids, size, step and setting, such as `simple-mask/adult@wall-15#6`. */
@@ -37,15 +24,18 @@ export interface CandidateSetUp {
   readonly rated: RatedRange
   /** Flush on an interface measured with it: above the rated flow, on purpose. */
   readonly isBeyondRated: boolean
-  /** Entrainment valves: the step that the printed minimum asks for, or the one for a rate above 30/min. */
-  readonly valveFlow: 'minimum' | 'fast-breathing' | null
+  readonly valveFlow: Setting['valveFlow']
   /** Stream at the interface as set, air entrained on the way included, L/min as metered. */
   readonly streamLpm: number
   /** Oxygen drawn as set (gas of a concentrator counts in full), L/min as metered. */
   readonly oxygenUsedLpm: number
   readonly printed: PrintedAnswer
   readonly humidity: readonly HumidityRemark[]
+  readonly cautions: readonly SetUpCaution[]
 }
+
+/** Below 1 L/min an ordinary meter's ±0.5 L/min is half of the setting and more (Duprez2014, derived): a low-flow meter is wanted. */
+export type SetUpCaution = 'LOW_FLOW_ON_ORDINARY_METER'
 
 /** Every set-up the shelf can build, or those that one ward can take what it needs for. Rows with a count of 0 build nothing.
  *  An unknown ward gives UNKNOWN_ID. Order: as the shelf's rows. */
@@ -71,31 +61,6 @@ export function candidatesForBody(
   )
 }
 
-/** Label before family, each end for itself. */
-export function ratedRange(family: InterfaceFamily, stock: SizeStock): RatedRange | null {
-  const size = family.sizes.find(({ id }) => id === stock.size)
-  if (size === undefined) return null
-  return {
-    minLpm: stock.ratedMinLpm ?? size.rated.minLpm,
-    maxLpm: stock.ratedMaxLpm ?? size.rated.maxLpm,
-    isFromLabel: stock.ratedMinLpm !== undefined || stock.ratedMaxLpm !== undefined,
-  }
-}
-
-interface Chain {
-  readonly row: InterfaceRow
-  readonly stock: SizeStock
-  readonly source: ShelfSource
-}
-
-/** What is set on a chain. */
-interface Setting {
-  readonly flow: FlowStep
-  readonly setO2Fraction: number | null
-  readonly over: SetUp['over']
-  readonly valveFlow: CandidateSetUp['valveFlow']
-}
-
 function candidatesOf(chain: Chain): readonly CandidateSetUp[] {
   const family = INTERFACE_FAMILIES[chain.row.family]
   const rated = ratedRange(family, chain.stock)
@@ -105,118 +70,6 @@ function candidatesOf(chain: Chain): readonly CandidateSetUp[] {
 
 function isUsedFor(source: ShelfSource, family: InterfaceFamily): boolean {
   return canFeed(source.kind, family) && (source.usedFor?.includes(family.id) ?? true)
-}
-
-function settingsFor(chain: Chain, family: InterfaceFamily, rated: RatedRange): readonly Setting[] {
-  const { source } = chain
-  if ('fractionSteps' in source) return blends(source, rated)
-  if (source.kind === 'jet-nebuliser') return nebulised(source, rated)
-  if (family.entrainsAir !== 'no') return valves(chain, rated)
-  if (family.id === 'cannula-under-mask') return underMask(chain, rated)
-  return meteredSteps(chain, rated).map(plain)
-}
-
-function plain(flow: FlowStep): Setting {
-  return { flow, setO2Fraction: null, over: null, valveFlow: null }
-}
-
-/** Steps within the rated flow; two meters only above what one gives; flush only where it was measured and no label forbids it. */
-function meteredSteps({ row, stock, source }: Chain, rated: RatedRange): readonly FlowStep[] {
-  const isFlushOffered =
-    source.kind !== 'two-flowmeters' &&
-    FLUSH_FAMILIES.includes(row.family) &&
-    stock.size === 'adult' &&
-    stock.ratedMaxLpm === undefined
-  return flowSteps(source).filter((step) => {
-    if (step.kind === 'flush') return isFlushOffered
-    return isRated(rated, step.flowLpm) && isWorthTwoMeters(source, step.flowLpm)
-  })
-}
-
-function isWorthTwoMeters(source: ShelfSource, flowLpm: number): boolean {
-  if (source.kind !== 'two-flowmeters') return true
-  return flowLpm > Math.max(...source.meter.stepsLpm)
-}
-
-function blends(
-  source: Extract<ShelfSource, { readonly fractionSteps: readonly number[] }>,
-  rated: RatedRange,
-): readonly Setting[] {
-  const used = source.usedFractions
-  const fractions =
-    used === undefined ? source.fractionSteps : source.fractionSteps.filter((f) => used.includes(f))
-  return flowSteps(source)
-    .filter((flow) => flow.kind === 'scale' && isRated(rated, flow.flowLpm))
-    .flatMap((flow) => fractions.map((setO2Fraction) => ({ ...plain(flow), setO2Fraction })))
-}
-
-/** The stream that leaves the nebuliser, not its drive, must suit the interface. */
-function nebulised(
-  source: Extract<ShelfSource, { readonly kind: 'jet-nebuliser' }>,
-  rated: RatedRange,
-): readonly Setting[] {
-  const used = source.usedFractions
-  const settings =
-    used === undefined ? source.settings : source.settings.filter((f) => used.includes(f))
-  return settings.flatMap((setO2Fraction) =>
-    flowSteps(source)
-      .filter(
-        (flow) =>
-          flow.kind === 'scale' &&
-          isRated(rated, streamLpm({ flowLpm: flow.flowLpm, setO2Fraction })),
-      )
-      .map((flow) => ({ ...plain(flow), setO2Fraction })),
-  )
-}
-
-/** Each setting at the first step that reaches its printed minimum, and at the first that reaches the flow for fast breathing. */
-function valves({ row, source }: Chain, rated: RatedRange): readonly Setting[] {
-  const marks = flowSteps(source).filter(
-    (flow) => flow.kind === 'scale' && isRated(rated, flow.flowLpm),
-  )
-  const reaching = (lpm: number): FlowStep | undefined =>
-    marks.find((flow) => flow.kind === 'scale' && flow.flowLpm >= lpm)
-  return settingsOf(row).flatMap((setting) => {
-    const slow = reaching(setting.minimumLpm)
-    if (slow === undefined) return []
-    const base = { ...plain(slow), setO2Fraction: setting.o2Fraction }
-    const fast = reaching(fastBreathingLpm(setting))
-    const minimum: Setting = { ...base, valveFlow: 'minimum' }
-    if (fast === undefined || fast === slow) return [minimum]
-    return [minimum, { ...base, flow: fast, valveFlow: 'fast-breathing' }]
-  })
-}
-
-/** Cannula and mask each on a meter of the same kind, so two of them are needed; few steps of each. */
-function underMask({ row, stock, source }: Chain, rated: RatedRange): readonly Setting[] {
-  if (source.count < 2) return []
-  const mask = INTERFACE_FAMILIES['simple-mask']
-  const maskRated = ratedRange(mask, { size: stock.size, count: stock.count })
-  if (maskRated === null) return []
-  const cannulaSteps = spaced(meteredSteps({ row, stock, source }, rated), 3)
-  const maskSteps = spaced(
-    flowSteps(source).filter((step) => step.kind === 'scale' && isRated(maskRated, step.flowLpm)),
-    2,
-  )
-  return cannulaSteps.flatMap((flow) =>
-    maskSteps.map((over) => ({
-      ...plain(flow),
-      over: { family: 'simple-mask' as const, flow: over },
-    })),
-  )
-}
-
-/** At most `count` of the list, evenly spaced, first and last among them. */
-function spaced<T>(list: readonly T[], count: number): readonly T[] {
-  if (list.length <= count) return list
-  const gap = (list.length - 1) / (count - 1)
-  return list.filter((_, i) =>
-    Array.from({ length: count }, (_unused, k) => Math.round(k * gap)).includes(i),
-  )
-}
-
-function isRated(rated: RatedRange, flowLpm: number): boolean {
-  return flowLpm >= rated.minLpm && flowLpm <= rated.maxLpm
 }
 
 function candidate(chain: Chain, rated: RatedRange, setting: Setting): CandidateSetUp {
@@ -242,7 +95,16 @@ function candidate(chain: Chain, rated: RatedRange, setting: Setting): Candidate
     ...flowsOf(setUp),
     printed: printedFraction({ printed: family.printed, ...setUp }),
     humidity: humidityRemarks(setUp, { hasCollar: row.hasCollar ?? false }),
+    cautions: cautionsOf(setUp),
   }
+}
+
+const ORDINARY_METER_LPM_MIN = 1
+
+function cautionsOf({ source, flow }: SetUp): readonly SetUpCaution[] {
+  const meter = meterOf(source)
+  const isSmall = flow.kind === 'scale' && flow.flowLpm / metersOf(source) < ORDINARY_METER_LPM_MIN
+  return meter?.meterClass === 'ordinary' && isSmall ? ['LOW_FLOW_ON_ORDINARY_METER'] : []
 }
 
 /** `interface/size@source#step`, then `+step` of the mask over a cannula and `:fraction` of a setting. */

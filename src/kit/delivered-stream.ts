@@ -1,14 +1,16 @@
 // What a source at a setting really pushes out, as a stream at body conditions: meter error, altitude, purity, entrainment. Leaves out hoses.
-import { assert } from '../errors.ts'
+import { assert, requireWithin } from '../errors.ts'
 import { trueFlowSpread } from '../physics/flowmeter-accuracy.ts'
 import { standardFlowFactor } from '../physics/flowmeter.ts'
 import { flowmeterToBtpsFactor } from '../physics/gas-condition.ts'
+import { entrainmentRatio } from '../physics/gas-mixing.ts'
 import { SOURCE_PURITY } from '../physics/source-purity.ts'
 import { AIR_O2_FRACTION } from '../units/constants.ts'
-import { quantile } from '../units/spread.ts'
+import { fixed, medianOf, quantile } from '../units/spread.ts'
 import type { Spread } from '../units/spread.ts'
 import type { InterfaceFamily } from './interface-family.ts'
-import type { FlowStep, MeterScale, SourceRow } from './source-row.ts'
+import { metersOf } from './flow-steps.ts'
+import type { FlowStep, FlushFlow, MeterScale, SourceRow } from './source-row.ts'
 
 /** Numbers between 0 and 1 that choose within what is not known about the source; 0.5 is the middle. */
 export interface StreamDraw {
@@ -36,6 +38,10 @@ export interface StreamSetting {
   readonly setO2Fraction: number | null
   readonly entrainsAir: InterfaceFamily['entrainsAir']
   readonly barometricKpa: number
+  /** Pressure that the meter works against, such as a bubble bottle's or a jet's; 0 where absent. */
+  readonly backPressureKpa?: number
+  /** Pressure in the pipeline, gauge; the usual one where absent. */
+  readonly supplyGaugeKpa?: number
 }
 
 /** Between valves of one kind: entrained share ± 6 % fixed, ± 10 % adjustable (SD). Fixed: Jones1984 within −1.2…+1.9 points; adjustable from memory. */
@@ -53,12 +59,7 @@ export function deliveredStream(setting: StreamSetting, draw: StreamDraw): Deliv
   const { source } = setting
   if (source.kind === 'blender' || source.kind === 'ventilator')
     return blendedStream(setting, source.errorRelative, draw)
-  const meteredLpm = meteredFlowLpm(
-    setting,
-    source.meter,
-    source.kind === 'two-flowmeters' ? 2 : 1,
-    draw.meter,
-  )
+  const meteredLpm = meteredFlowLpm(setting, source.meter, draw.meter)
   const sourceO2Fraction = quantile(SOURCE_PURITY[source.purity].o2Fraction, draw.purity)
   const ratio = airPerSource(setting, draw.entrainment)
   return {
@@ -70,12 +71,26 @@ export function deliveredStream(setting: StreamSetting, draw: StreamDraw): Deliv
   }
 }
 
-/** Litres of air for each litre of source gas: 0 unless the interface or the nebuliser entrains. Formula: (1 − F)/(F − air). */
+/** Lowest valve or dial setting: below it the entrained stream loses all meaning (0.21 would need 1580 litres of air for each of oxygen). */
+export const ENTRAINED_O2_FRACTION_MIN = 0.22
+
+/**
+ * Litres of air for each litre of source gas: 0 unless the interface or the nebuliser entrains. Formula: (1 − F)/(F − air), as the
+ * valve was made for pure oxygen. Valid 0.22 ≤ F ≤ 1, else FRACTION_OUT_OF_RANGE.
+ */
 function airPerSource(setting: StreamSetting, u: number): number {
   const kind = setting.source.kind === 'jet-nebuliser' ? 'nebuliser' : setting.entrainsAir
-  if (kind === 'no' || setting.setO2Fraction === null) return 0
-  const nominal = (1 - setting.setO2Fraction) / (setting.setO2Fraction - AIR_O2_FRACTION)
-  if (nominal <= 0) return 0
+  if (kind === 'no') return 0
+  assert(setting.setO2Fraction !== null, 'entrained streams have a set fraction')
+  const targetO2Fraction = requireWithin({
+    code: 'FRACTION_OUT_OF_RANGE',
+    path: 'setO2Fraction',
+    value: setting.setO2Fraction,
+    min: ENTRAINED_O2_FRACTION_MIN,
+    max: 1,
+  })
+  const nominal = entrainmentRatio({ targetO2Fraction })
+  if (nominal === 0) return 0
   const spread: Spread = {
     kind: 'lognormal',
     median: nominal,
@@ -86,33 +101,38 @@ function airPerSource(setting: StreamSetting, u: number): number {
   return quantile(spread, u)
 }
 
-function meteredFlowLpm(
-  setting: StreamSetting,
-  meter: MeterScale,
-  meters: 1 | 2,
-  u: number,
-): number {
+function meteredFlowLpm(setting: StreamSetting, meter: MeterScale, u: number): number {
+  const { barometricKpa, backPressureKpa, supplyGaugeKpa } = setting
   const factor = standardFlowFactor({
     kind: meter.kind,
     indicatedFlowLpm: 1,
-    barometricKpa: setting.barometricKpa,
+    barometricKpa,
+    ...(backPressureKpa === undefined ? {} : { backPressureKpa }),
+    ...(supplyGaugeKpa === undefined ? {} : { supplyGaugeKpa }),
   })
-  return meters * nominalTrueLpm(setting.flow, meter, meters, u) * factor
+  return nominalTrueLpm(setting, meter, u) * factor
 }
 
-/** Two meters err independently: their sum is drawn with the relative error of one divided by √2, through the same u. */
-function nominalTrueLpm(flow: FlowStep, meter: MeterScale, meters: 1 | 2, u: number): number {
+/** Two meters err independently: the error of their sum is that of one, times two, divided by √2, drawn through the same u. */
+function nominalTrueLpm({ source, flow }: StreamSetting, meter: MeterScale, u: number): number {
+  const meters = metersOf(source)
   if (flow.kind === 'flush') {
     assert(meter.flush !== null, 'flush step only on a meter with flush')
-    const { lowLpm, medianLpm, highLpm } = meter.flush
-    return quantile({ kind: 'triangular', min: lowLpm, mode: medianLpm, max: highLpm }, u)
+    return meters * flushLpm(meter.flush, u)
   }
-  const perMeterLpm = flow.flowLpm / meters
-  const drawn = quantile(
-    trueFlowSpread({ settingLpm: perMeterLpm, meterClass: meter.meterClass }),
-    u,
-  )
-  return meters === 1 ? drawn : perMeterLpm + (drawn - perMeterLpm) / Math.SQRT2
+  const spread = trueFlowSpread({
+    settingLpm: flow.flowLpm / meters,
+    meterClass: meter.meterClass,
+  })
+  const middleLpm = medianOf(spread)
+  return meters * (middleLpm + (quantile(spread, u) - middleLpm) / Math.sqrt(meters))
+}
+
+/** Half of the flows lie below the median, with falling weight towards either end. */
+function flushLpm({ lowLpm, medianLpm, highLpm }: FlushFlow, u: number): number {
+  return u < 1 / 2
+    ? lowLpm + (medianLpm - lowLpm) * Math.sqrt(2 * u)
+    : highLpm - (highLpm - medianLpm) * Math.sqrt(2 * (1 - u))
 }
 
 function blendedStream(
@@ -122,13 +142,17 @@ function blendedStream(
 ): DeliveredStream {
   assert(setting.flow.kind === 'scale', 'blended sources have no flush')
   assert(setting.setO2Fraction !== null, 'blended sources have a set fraction')
+  const setO2Fraction = requireWithin({
+    code: 'FRACTION_OUT_OF_RANGE',
+    path: 'setO2Fraction',
+    value: setting.setO2Fraction,
+    min: AIR_O2_FRACTION,
+    max: 1,
+  })
   const dryToBtps = flowmeterToBtpsFactor({ barometricKpa: setting.barometricKpa })
   const conditionFactor = 1 + (dryToBtps - 1) * draw.purity
-  const error = quantile(
-    { kind: 'triangular', min: 1 - errorRelative, mode: 1, max: 1 + errorRelative },
-    draw.meter,
-  )
-  const sourceO2Fraction = quantile(blendSpread(setting.setO2Fraction), draw.entrainment)
+  const error = quantile(flowErrorSpread(errorRelative), draw.meter)
+  const sourceO2Fraction = quantile(blendSpread(setO2Fraction), draw.entrainment)
   const totalLpmBtps = setting.flow.flowLpm * error * conditionFactor
   const oxygenShare = (sourceO2Fraction - AIR_O2_FRACTION) / (1 - AIR_O2_FRACTION)
   return {
@@ -137,6 +161,13 @@ function blendedStream(
     sourceO2Fraction,
     oxygenUsedLpm: (totalLpmBtps / dryToBtps) * Math.max(0, oxygenShare),
   }
+}
+
+/** Some makers print no error at all: then none is drawn. */
+function flowErrorSpread(errorRelative: number): Spread {
+  return errorRelative === 0
+    ? fixed(1)
+    : { kind: 'triangular', min: 1 - errorRelative, mode: 1, max: 1 + errorRelative }
 }
 
 function blendSpread(o2Fraction: number): Spread {

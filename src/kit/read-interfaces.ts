@@ -103,7 +103,7 @@ function readSettings(node: Opened, family: FamilyId): readonly PrintedSetting[]
 function readSetting(parent: Opened, path: string, value: unknown): PrintedSetting | undefined {
   const node = openFields({ problems: parent.problems, path, value, keys: KEYS.setting })
   if (node === undefined) return undefined
-  const o2Fraction = readRequiredNumber(node, 'o2Fraction', RULES.o2Fraction)
+  const o2Fraction = readRequiredNumber(node, 'o2Fraction', RULES.valveFraction)
   const minimumLpm = readRequiredNumber(node, 'minimumLpm', RULES.ratedLpm)
   const fastBreathingLpm = readNumber(node, 'fastBreathingLpm', RULES.ratedLpm)
   if (o2Fraction === undefined || minimumLpm === undefined) return undefined

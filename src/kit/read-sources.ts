@@ -88,7 +88,7 @@ function readNebuliser(
   meter: MeterScale | undefined,
   purity: PurityClass | undefined,
 ) {
-  const settings = readRequiredRising(node, 'settings', RULES.o2Fraction)
+  const settings = readRequiredRising(node, 'settings', RULES.valveFraction)
   const driveLpmMax = readRequiredNumber(node, 'driveLpmMax', RULES.stepLpm)
   const jets = readCount(node, 'jets', RULES.jets)
   if (meter === undefined || purity === undefined) return undefined

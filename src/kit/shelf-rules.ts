@@ -1,6 +1,7 @@
 // What the fields of a shelf file may be called and hold, as data. Bounds show a wrong unit; they are not limits of health.
 import type { FlowmeterClass } from '../physics/flowmeter-accuracy.ts'
 import { ALTITUDE_M_MAX, ALTITUDE_M_MIN } from '../physics/atmosphere.ts'
+import { ENTRAINED_O2_FRACTION_MIN } from './delivered-stream.ts'
 import type { NumberRule } from './read-fields.ts'
 import type { SourceKind } from './source-row.ts'
 
@@ -36,6 +37,12 @@ export const RULES = {
   ratedLpm: { code: 'FLOW_OUT_OF_RANGE', min: 0.005, max: 100, unit: 'L/min' },
   flushLpm: { code: 'FLOW_OUT_OF_RANGE', min: 15, max: 150, unit: 'L/min' },
   o2Fraction: { code: 'FRACTION_OUT_OF_RANGE', min: 0.21, max: 1, slipFactor: PER_CENT },
+  valveFraction: {
+    code: 'FRACTION_OUT_OF_RANGE',
+    min: ENTRAINED_O2_FRACTION_MIN,
+    max: 1,
+    slipFactor: PER_CENT,
+  },
   errorRelative: { code: 'VALUE_OUT_OF_RANGE', min: 0, max: 0.5 },
 } as const satisfies Readonly<Record<string, NumberRule>>
 

@@ -128,7 +128,7 @@ export const DEMO_FLOWMETERS: readonly ShelfSource[] = [
     count: 2,
     place: 'plover',
     meter: ELECTRONIC_15,
-    usedStepsLpm: [0.3, 0.8, 1.5, 2.5, 3.5],
+    usedStepsLpm: [0.5, 1, 1.5, 2.5, 3.5],
     usedFor: NASAL,
   },
   {
