@@ -1,3 +1,4 @@
+// Candidate set-ups of the demo shelf: ids, marks, rated flows, counts by body, rules of feeding. Leaves out what a plan makes of them.
 import { describe, expect, it } from 'vitest'
 import { candidatesForBody, candidateSetUps } from './build-set-ups.ts'
 import type { CandidateSetUp } from './build-set-ups.ts'

@@ -1,3 +1,4 @@
+// The stream at the interface against meters, altitude, purity and mass balance worked apart. Leaves out the breath.
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { isaPressureKpa } from '../physics/atmosphere.ts'

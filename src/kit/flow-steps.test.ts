@@ -1,3 +1,4 @@
+// Steps of the demo sources: marks, used steps, neighbours. Leaves out what really flows.
 import { describe, expect, it } from 'vitest'
 import { DEMO_SHELF } from './demo-shelf/demo-shelf.ts'
 import { flowSteps, isStepOf, marksLpm, nextStep, nominalLpm, stepCode } from './flow-steps.ts'

@@ -1,3 +1,4 @@
+// Humidity remarks of demo set-ups, by code and source. Leaves out water content.
 import { describe, expect, it } from 'vitest'
 import { candidateSetUps } from './build-set-ups.ts'
 import { DEMO_SHELF } from './demo-shelf/demo-shelf.ts'

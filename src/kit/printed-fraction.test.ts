@@ -1,3 +1,4 @@
+// Printed fractions against the rule of thumb and guideline tables. Leaves out what is really inhaled.
 import { describe, expect, it } from 'vitest'
 import { INTERFACE_FAMILIES } from './interface-families.ts'
 import type { FamilyId, SizeId } from './family-id.ts'

@@ -1,3 +1,4 @@
+// Every fault of a shelf file is named where it stands; a good file comes back as written. Leaves out the published schema (test/shelf-schema.test.ts).
 import { describe, expect, it } from 'vitest'
 import type { Problem } from '../errors.ts'
 import { DEMO_SHELF } from './demo-shelf/demo-shelf.ts'

@@ -1,3 +1,4 @@
+// Sizes by age and weight, and cannula ceilings by age. Leaves out the fit on a face.
 import { describe, expect, it } from 'vitest'
 import { FAMILY_IDS } from './family-id.ts'
 import { cannulaCeiling, sizesFor, usualSize } from './sizes-for.ts'

@@ -10,9 +10,11 @@ const HUMIDIFIERS: readonly HumidifierRow[] = [
   { id: 'heated', kind: 'heated', label: 'Heated humidifier', count: 9, place: EVERYWHERE },
 ]
 
+const FELL = 'Brackwater Fell'
+
 export const DEMO_SHELF: Shelf = {
   version: SHELF_VERSION,
-  hospital: 'Brackwater Fell Hospital',
+  hospital: `${FELL} Hospital`,
   isInvented: true,
   altitudeM: 1180,
   wards: [

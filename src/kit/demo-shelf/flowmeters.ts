@@ -104,7 +104,7 @@ export const DEMO_FLOWMETERS: readonly ShelfSource[] = [
   {
     ...WALL,
     id: 'wall-uncompensated',
-    label: 'Flowmeter 1–15 L/min (valve before the tube)',
+    label: 'Flowmeter 1–15 L/min (uncompensated)',
     count: 2,
     place: 'heron',
     meter: TUBE_15_UNCOMPENSATED,

@@ -45,7 +45,7 @@ export const DEMO_INTERFACES: readonly InterfaceRow[] = [
   {
     id: 'non-rebreather-30',
     family: 'non-rebreather-mask',
-    label: 'Reservoir mask, wide inlet, 15–30 L/min',
+    label: 'Reservoir mask (wide inlet, 15–30 L/min)',
     place: 'plover',
     sizes: [{ size: 'adult', count: 4, ratedMinLpm: 15, ratedMaxLpm: 30 }],
   },
@@ -130,7 +130,7 @@ export const DEMO_INTERFACES: readonly InterfaceRow[] = [
   {
     id: 'cannula-under-mask',
     family: 'cannula-under-mask',
-    label: 'Cannula under mask',
+    label: 'Cannula + mask',
     place: EVERYWHERE,
     sizes: [stock('child', 4), stock('adult', 10)],
   },
