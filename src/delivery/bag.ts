@@ -1,7 +1,7 @@
 // The reservoir bag's filling over a steady breath. Leaves out elastic recoil: the bag is slack until it is full.
 import type { BreathPattern } from './breath.ts'
 import { passedL, splitStep } from './grid.ts'
-import type { Grid } from './grid.ts'
+import type { Grid, Phase } from './grid.ts'
 import type { Network } from './network.ts'
 
 export interface BagCourse {
@@ -87,10 +87,10 @@ function timeOfWish(
   grid: Grid,
   { k, share }: { k: number; share: number },
 ): number {
-  const inspires = k < grid.inspiratorySteps
+  const phase = k < grid.inspiratorySteps ? 'inspiration' : 'expiration'
   const fromS = grid.startS[k] as number // k < grid.steps
   const stepS = grid.durationS[k] as number // k < grid.steps
-  const fromL = passedL(breath, fromS, inspires)
+  const fromL = passedL(breath, phase, fromS)
   const whole = bagWishL(network, grid, k)
   let low = 0
   let high = 1
@@ -99,8 +99,8 @@ function timeOfWish(
   let side = 0
   for (let i = 0; i < REFINEMENTS; i++) {
     const middle = low - (lowMiss * (high - low)) / (highMiss - lowMiss)
-    const volumeL = passedL(breath, fromS + middle * stepS, inspires) - fromL
-    const part = wishL(network, { inspires, volumeL, durationS: middle * stepS })
+    const volumeL = passedL(breath, phase, fromS + middle * stepS) - fromL
+    const part = wishL(network, { phase, volumeL, durationS: middle * stepS })
     const miss = part / whole - share
     if (Math.abs(miss) < NEAR * share) return fromS + middle * stepS
     // Illinois rule: a bound that stays twice has its miss halved, or the other would creep.
@@ -121,24 +121,22 @@ function timeOfWish(
 
 /** What step k would add to (or, negative, take from) a bag without ends, L. */
 export function bagWishL(network: Network, grid: Grid, k: number): number {
-  const inspires = k < grid.inspiratorySteps
   // k < grid.steps
-  const step = {
-    inspires,
+  return wishL(network, {
+    phase: k < grid.inspiratorySteps ? 'inspiration' : 'expiration',
     volumeL: grid.volumeL[k] as number,
     durationS: grid.durationS[k] as number,
-  }
-  return wishL(network, step)
+  })
 }
 
 function wishL(
   network: Network,
-  step: { inspires: boolean; volumeL: number; durationS: number },
+  step: { phase: Phase; volumeL: number; durationS: number },
 ): number {
   const bag = network.bag
   if (bag === null) return 0
   const deviceL = network.deviceFlowLps * step.durationS
-  if (step.inspires) {
+  if (step.phase === 'inspiration') {
     const surplusL = deviceL - network.innerShareIn * step.volumeL
     return surplusL >= 0 ? surplusL * (1 - bag.forwardLoss) : surplusL / (1 + bag.leakRatio)
   }

@@ -27,6 +27,8 @@ export interface Grid {
   readonly nodes: Float64Array
 }
 
+export type Phase = 'inspiration' | 'expiration'
+
 export const MAX_STEPS = 256
 
 export function createGrid(): Grid {
@@ -52,9 +54,9 @@ export function fillGrid(
   resolution: number,
 ): void {
   grid.steps = 0
-  pushSteps(grid, breath, gatherInspiration(grid.nodes, breath, network, resolution), true)
+  pushInspiration(grid, breath, gatherInspiration(grid.nodes, breath, network, resolution))
   grid.inspiratorySteps = grid.steps
-  pushSteps(grid, breath, gatherExpiration(grid.nodes, breath, network, resolution), false)
+  pushExpiration(grid, breath, gatherExpiration(grid.nodes, breath, network, resolution))
 }
 
 /** Divides step k at a time from the start of inspiration. */
@@ -64,59 +66,106 @@ export function splitStep(
   { k, atS }: { k: number; atS: number },
 ): void {
   assert(grid.steps < MAX_STEPS, 'grid has room for one more step')
-  const endS = (grid.startS[k] as number) + (grid.durationS[k] as number) // k < grid.steps
-  for (const column of [grid.durationS, grid.volumeL, grid.flowRiseLps, grid.startS]) {
-    column.copyWithin(k + 1, k, grid.steps)
-  }
+  const { durationS, volumeL, flowRiseLps, startS } = grid
+  const phase = k < grid.inspiratorySteps ? 'inspiration' : 'expiration'
+  const fromS = startS[k] as number // k < grid.steps
+  const beforeL = passedL(breath, phase, atS) - passedL(breath, phase, fromS)
+  const beforeLps = flowLps(breath, phase, atS) - flowLps(breath, phase, fromS)
+  durationS.copyWithin(k + 1, k, grid.steps)
+  volumeL.copyWithin(k + 1, k, grid.steps)
+  flowRiseLps.copyWithin(k + 1, k, grid.steps)
+  startS.copyWithin(k + 1, k, grid.steps)
   grid.steps++
-  const inspires = k < grid.inspiratorySteps
-  if (inspires) grid.inspiratorySteps++
-  writeStep(grid, breath, k, { fromS: grid.startS[k] as number, toS: atS, inspires }) // k < grid.steps
-  writeStep(grid, breath, k + 1, { fromS: atS, toS: endS, inspires })
+  if (phase === 'inspiration') grid.inspiratorySteps++
+  startS[k + 1] = atS
+  durationS[k] = atS - fromS
+  volumeL[k] = beforeL
+  flowRiseLps[k] = beforeLps
+  // k + 1 < grid.steps: these hold what the whole step had.
+  durationS[k + 1] = (durationS[k + 1] as number) - (atS - fromS)
+  volumeL[k + 1] = (volumeL[k + 1] as number) - beforeL
+  flowRiseLps[k + 1] = (flowRiseLps[k + 1] as number) - beforeLps
 }
 
-// Nodes are counted in seconds from the start of inspiration; indexes stay below MAX_STEPS, as pushSteps asserts.
+// Nodes are counted in seconds from the start of inspiration; indexes stay below MAX_STEPS, as prepareNodes asserts.
 
-function pushSteps(grid: Grid, breath: BreathPattern, count: number, inspires: boolean): void {
-  assert(grid.steps + count <= MAX_STEPS, 'grid has room for the steps')
-  const { nodes } = grid
-  sortNodes(nodes, count)
-  const tiny = 1e-9 * breathPeriodS(breath)
-  let fromS = nodes[0] as number
-  const endS = nodes[count - 1] as number
+function pushInspiration(grid: Grid, breath: BreathPattern, count: number): void {
+  prepareNodes(grid, count)
+  const { inspiration, tidalVolumeL } = breath
+  const turnS = inspirationS(breath)
+  const meanLps = tidalVolumeL / turnS
+  let fromShare = 0
+  let fromFlow = inspiredFlowRelative(inspiration, 0)
+  let k = grid.steps
+  let fromS = 0
   for (let i = 1; i < count; i++) {
-    const toS = nodes[i] as number
-    // A sliver is left to the next step; the last one always ends the phase.
-    if (toS - fromS <= tiny || (i < count - 1 && endS - toS <= tiny)) continue
-    writeStep(grid, breath, grid.steps++, { fromS, toS, inspires })
+    const toS = grid.nodes[i] as number
+    if (isSliver(fromS, toS, i < count - 1 ? turnS : Infinity)) continue
+    const toShare = inspiredShare(inspiration, toS / turnS)
+    const toFlow = inspiredFlowRelative(inspiration, toS / turnS)
+    grid.startS[k] = fromS
+    grid.durationS[k] = toS - fromS
+    grid.volumeL[k] = tidalVolumeL * (toShare - fromShare)
+    grid.flowRiseLps[k] = meanLps * (toFlow - fromFlow)
     fromS = toS
+    fromShare = toShare
+    fromFlow = toFlow
+    k++
   }
+  grid.steps = k
 }
 
-function writeStep(
-  grid: Grid,
-  breath: BreathPattern,
-  k: number,
-  { fromS, toS, inspires }: { fromS: number; toS: number; inspires: boolean },
-): void {
-  grid.startS[k] = fromS
-  grid.durationS[k] = toS - fromS
-  grid.volumeL[k] = passedL(breath, toS, inspires) - passedL(breath, fromS, inspires)
-  grid.flowRiseLps[k] = flowLps(breath, toS, inspires) - flowLps(breath, fromS, inspires)
+function pushExpiration(grid: Grid, breath: BreathPattern, count: number): void {
+  prepareNodes(grid, count)
+  const { expiration, tidalVolumeL } = breath
+  const turnS = inspirationS(breath)
+  const endS = breathPeriodS(breath)
+  const tau = expiration.kind === 'passive' ? expiration.timeConstantS : 0
+  // A passive expiration lets volume and flow fall together, so one exponential tells both.
+  const wholeShare = tau > 0 ? -Math.expm1((turnS - endS) / tau) : 1
+  let k = grid.steps
+  let fromS = turnS
+  let fromL = 0
+  let fromLps = tau > 0 ? tidalVolumeL / wholeShare / tau : 0
+  for (let i = 1; i < count; i++) {
+    const toS = grid.nodes[i] as number
+    if (isSliver(fromS, toS, i < count - 1 ? endS : Infinity)) continue
+    const left = tau > 0 ? Math.exp((turnS - toS) / tau) : 0
+    const toL =
+      tau > 0 ? (tidalVolumeL * (1 - left)) / wholeShare : passedL(breath, 'expiration', toS)
+    const toLps = tau > 0 ? (tidalVolumeL * left) / wholeShare / tau : 0
+    grid.startS[k] = fromS
+    grid.durationS[k] = toS - fromS
+    grid.volumeL[k] = toL - fromL
+    grid.flowRiseLps[k] = toLps - fromLps
+    fromS = toS
+    fromL = toL
+    fromLps = toLps
+    k++
+  }
+  grid.steps = k
+}
+
+/** A sliver is left to the next step, unless its end is the end of the phase. */
+function isSliver(fromS: number, toS: number, endS: number): boolean {
+  const tiny = 1e-9 * toS
+  return toS - fromS <= tiny || endS - toS <= tiny
 }
 
 /** Volume through the airway from the start of the phase to a time from the start of inspiration, L. */
-export function passedL(breath: BreathPattern, atS: number, inspires: boolean): number {
+export function passedL(breath: BreathPattern, phase: Phase, atS: number): number {
   const turnS = inspirationS(breath)
-  if (inspires) return breath.tidalVolumeL * inspiredShare(breath.inspiration, atS / turnS)
+  if (phase === 'inspiration') {
+    return breath.tidalVolumeL * inspiredShare(breath.inspiration, atS / turnS)
+  }
   const durationS = breathPeriodS(breath) - turnS
   return breath.tidalVolumeL * expiredShare(breath.expiration, { t: atS - turnS, durationS })
 }
 
 /** Smooth part of the flow; the jump of a constant expiration lies on a node and is left out. */
-function flowLps(breath: BreathPattern, atS: number, inspires: boolean): number {
+function flowLps(breath: BreathPattern, phase: Phase, atS: number): number {
   const turnS = inspirationS(breath)
-  if (inspires) {
+  if (phase === 'inspiration') {
     return (breath.tidalVolumeL / turnS) * inspiredFlowRelative(breath.inspiration, atS / turnS)
   }
   if (breath.expiration.kind === 'constant') return 0
@@ -237,7 +286,9 @@ function gatherExpiration(
 }
 
 /** Insertion sort in place: the lists are short and nearly in order. */
-function sortNodes(nodes: Float64Array, count: number): void {
+function prepareNodes(grid: Grid, count: number): void {
+  assert(grid.steps + count <= MAX_STEPS, 'grid has room for the steps')
+  const { nodes } = grid
   for (let i = 1; i < count; i++) {
     const node = nodes[i] as number
     let j = i - 1

@@ -117,7 +117,10 @@ export function alveolarInflow(
   _network: Network,
   into: AlveolarInflow,
 ): AlveolarInflow {
-  return Object.assign(into, solver.inflow)
+  into.sourceL = solver.inflow.sourceL
+  into.roomL = solver.inflow.roomL
+  into.expiredL = solver.inflow.expiredL
+  return into
 }
 
 /** Totals of one tracer over the steady breath. The stored state is left as it was. */
@@ -132,19 +135,32 @@ export function steadyTotals(
   return totals
 }
 
-/** Pockets that remember from one breath to the next. */
+/** A tank of which less than this is left by the next breath has forgotten. */
+const FORGOTTEN = 1e-7
+
+/** Pockets that remember from one breath to the next; the serial tanks last. */
 function listActive(solver: PeriodicSolver, network: Network): void {
-  const { active } = solver
+  const { active, program, block } = solver
   let n = 0
   if (network.hasOuter && network.outerL > 0) active[n++] = STATE.outer
   if (network.sideL > 0) active[n++] = STATE.side
   if (network.innerL > 0) active[n++] = STATE.inner
   if (network.mixedL > 0) active[n++] = STATE.mixed
   if (network.bag !== null && !network.bag.hasInletValve) active[n++] = STATE.bag
-  if (network.serialL > 0) {
-    for (let i = 0; i < network.serialTanks; i++) active[n++] = STATE.serial + i
+  block.upstreamWidth = FIRST + n
+  for (let i = 0; i < network.serialTanks; i++) {
+    if (remembers(program, i)) active[n++] = STATE.serial + i
   }
   solver.activeCount = n
+  block.width = FIRST + n
+}
+
+/** Whether what tank i holds at the start of inspiration is still in the serial tanks after it. */
+function remembers({ passed, serialTanks, tankL }: Program, i: number): boolean {
+  if (tankL <= 0) return false
+  let left = 0
+  for (let m = 0; m < serialTanks - i; m++) left += passed[m] as number // m < MAX_SERIAL
+  return left > FORGOTTEN
 }
 
 // All indexes below stay within the block, n × WIDTH and the state; the casts only say so.
@@ -162,7 +178,6 @@ function fillBlock({ block, active, activeCount }: PeriodicSolver, network: Netw
   block.bag[ROOM] = 1 - sourceShare
   block.room[ROOM] = 1
   for (let j = 0; j < activeCount; j++) state[(active[j] as number) * capacity + FIRST + j] = 1
-  block.width = FIRST + activeCount
 }
 
 /** A pocket that nothing passes keeps its unit: its pivot is zero but for rounding. */

@@ -300,59 +300,70 @@ function compileTanks(program: Program, grid: Grid): void {
   }
   // Inspiration counts back from its end: the last step is followed by nothing.
   let x = 0
+  let remains = 1
   for (let k = grid.inspiratorySteps - 1; k >= 0; k--) {
-    const nearX = x
-    x += (grid.volumeL[k] as number) / tankL
-    if (x > nearX)
-      writeRemainders(c, k * STRIDE, { tanks: n, nearX, farX: x, scale: 1, riseScale: -1 })
+    const farX = x + (grid.volumeL[k] as number) / tankL
+    const far = Math.exp(-farX)
+    if (farX > x) writeRemainders(c, k * STRIDE, n, x, farX, remains, far)
+    for (let i = 0; i < n; i++) {
+      const rise = k * STRIDE + A.tankRise + i
+      c[rise] = -(c[rise] as number)
+    }
+    x = farX
+    remains = far
   }
   x = 0
+  remains = 1
   for (let k = grid.inspiratorySteps; k < grid.steps; k++) {
     const at = k * STRIDE
-    const nearX = x
-    const stepX = (grid.volumeL[k] as number) / tankL
-    x += stepX
-    if (x > nearX) {
-      writeRemainders(c, at, { tanks: n, nearX, farX: x, scale: 1 / stepX, riseScale: 12 / stepX })
-    }
+    const farX = x + (grid.volumeL[k] as number) / tankL
+    const far = Math.exp(-farX)
     let share = 1
-    let rise = 0
-    for (let i = 0; i < n; i++) {
-      share -= c[at + A.tank + i] as number
-      rise -= c[at + A.tankRise + i] as number
+    let allRise = 0
+    if (farX > x) {
+      writeRemainders(c, at, n, x, farX, remains, far)
+      const perStep = 1 / (farX - x)
+      for (let i = 0; i < n; i++) {
+        const tank = perStep * (c[at + A.tank + i] as number)
+        const rise = 12 * perStep * (c[at + A.tankRise + i] as number)
+        c[at + A.tank + i] = tank
+        c[at + A.tankRise + i] = rise
+        share -= tank
+        allRise -= rise
+      }
     }
     c[at + A.alveolar] = share
-    c[at + A.alveolarRise] = rise
+    c[at + A.alveolarRise] = allRise
+    x = farX
+    remains = far
   }
 }
 
 /**
  * For each tank i: ∫ p(i, x) dx over the step, with p(i, x) = exp(-x) x^i/i!, and its first moment about the middle over the step's
- * length. From ∫ p(i) = −Q(i+1) and x p(i) = (i+1) p(i+1).
+ * length. From ∫ p(i) = −Q(i+1) and x p(i) = (i+1) p(i+1). Arguments stand in a row because this runs for every step.
  */
 function writeRemainders(
   c: Float64Array,
   at: number,
-  step: {
-    readonly tanks: number
-    readonly nearX: number
-    readonly farX: number
-    readonly scale: number
-    readonly riseScale: number
-  },
+  tanks: number,
+  nearX: number,
+  farX: number,
+  nearRemains: number,
+  farRemains: number,
 ): void {
-  const { tanks, nearX, farX, scale, riseScale } = step
+  const A = AT
   const middle = (nearX + farX) / 2
-  const perStep = riseScale / (farX - nearX)
-  let near = Math.exp(-nearX)
-  let far = Math.exp(-farX)
+  const perStep = 1 / (farX - nearX)
+  let near = nearRemains
+  let far = farRemains
   let sum = near - far
   for (let i = 0; i < tanks; i++) {
     near *= nearX / (i + 1)
     far *= farX / (i + 1)
     const next = sum + near - far
-    c[at + AT.tank + i] = scale * sum
-    c[at + AT.tankRise + i] = perStep * ((i + 1) * next - middle * sum)
+    c[at + A.tank + i] = sum
+    c[at + A.tankRise + i] = perStep * ((i + 1) * next - middle * sum)
     sum = next
   }
 }

@@ -40,6 +40,8 @@ export const STATE_SIZE = STATE.serial + MAX_SERIAL
 export interface TracerBlock {
   readonly capacity: number
   width: number
+  /** The first so many tracers may have sources or hold something outside the serial tanks at the start of inspiration. */
+  upstreamWidth: number
   readonly state: Float64Array
   readonly innerDevice: Float64Array
   readonly outerDevice: Float64Array
@@ -62,6 +64,7 @@ export function createTracerBlock(capacity: number): TracerBlock {
   return {
     capacity,
     width: 0,
+    upstreamWidth: 0,
     state: new Float64Array(STATE_SIZE * capacity),
     innerDevice: row(),
     outerDevice: row(),
@@ -101,6 +104,7 @@ export function passBreath(
 ): void {
   const block = createTracerBlock(1)
   block.width = 1
+  block.upstreamWidth = 1
   block.state.set(z)
   setBlockSources(block, 0, sources)
   passBlock(program, block, trace)
@@ -131,7 +135,7 @@ function passInspiration(program: Program, block: TracerBlock, trace: TracerTrac
   const P = POCKET
   const c = program.coefficients
   const { hasOuter, sideFromOuter, serialTanks, inspiratorySteps, hasBag, bagValved } = program
-  const { state: z, width, capacity, innerDevice, outerDevice, room, arriving } = block
+  const { state: z, upstreamWidth, capacity, innerDevice, outerDevice, room, arriving } = block
   const { openingInL, tracheaInL } = block
   const bagGas = block.bag
   const side0 = STATE.side * capacity
@@ -151,7 +155,7 @@ function passInspiration(program: Program, block: TracerBlock, trace: TracerTrac
     const mixedInner = c[at + A.mixedInner] as number
     const mixedSide = c[at + A.mixedOther] as number
     const volumeL = c[at + A.lungL] as number
-    for (let j = 0; j < width; j++) {
+    for (let j = 0; j < upstreamWidth; j++) {
       const roomGas = room[j] as number
       const device = innerDevice[j] as number
       let outerMean = roomGas
