@@ -13,6 +13,11 @@ function usesNose(setUp: SetUp): boolean {
   return openingOf(setUp) === 'nose' || setUp.family === 'cannula-under-mask'
 }
 
+/** A large-volume nebuliser wets its own gas. */
+function isDry(setUp: SetUp): boolean {
+  return setUp.humidification === 'none' && setUp.source.kind !== 'jet-nebuliser'
+}
+
 function when(applies: boolean, found: Found): Found | null {
   return applies ? found : null
 }
@@ -88,13 +93,10 @@ export const exclusionsByAirway: readonly ExclusionRule[] = [
     code: 'NEVER_DRY_TO_NECK',
     known: 'common-practice',
     applies: (subject, setUp) =>
-      when(
-        openingOf(setUp) === 'neck' && neckInUse(subject.airway) && setUp.humidification === 'none',
-        {
-          values: {},
-          flip: { path: 'setUp.humidification', value: 'heated' },
-        },
-      ),
+      when(openingOf(setUp) === 'neck' && neckInUse(subject.airway) && isDry(setUp), {
+        values: {},
+        flip: { path: 'setUp.humidification', value: 'heated' },
+      }),
   },
   {
     code: 'EXCHANGER_UNDER_WET_GAS',

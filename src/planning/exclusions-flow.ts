@@ -2,13 +2,13 @@
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { InterfaceSize } from '../kit/interface-family.ts'
 import type { SetUp } from '../kit/set-up.ts'
+import { cannulaCeiling } from '../kit/sizes-for.ts'
 import type { ExclusionRule, Found } from './exclusion-rule.ts'
 
 /** High flow in small children: 2 L/min for each kg up to this weight (local policy decides; common practice). */
 const CHILD_HIGH_FLOW_LPM_PER_KG = 2
 const CHILD_HIGH_FLOW_KG_MAX = 12
 
-/** Least flow that keeps carbon dioxide out of a box: more than 4 L/min (secondary text). */
 export function sizeOfSetUp(setUp: SetUp): InterfaceSize | null {
   return INTERFACE_FAMILIES[setUp.family].sizes.find((size) => size.id === setUp.size) ?? null
 }
@@ -72,6 +72,16 @@ export const exclusionsByFlow: readonly ExclusionRule[] = [
       const flowLpm = meteredLpm(setUp)
       if (size === null || flowLpm === null || setUp.source.kind === 'jet-nebuliser') return null
       return flowLpm > size.rated.maxLpm + 1e-9 ? flowFound(setUp, size.rated.maxLpm) : null
+    },
+  },
+  {
+    code: 'ABOVE_CANNULA_CEILING',
+    known: 'seen',
+    source: 'NswProngs2019',
+    applies: (subject, setUp) => {
+      if (setUp.family !== 'nasal-cannula') return null
+      const { maxLpm } = cannulaCeiling({ ageYears: subject.ageYears })
+      return (meteredLpm(setUp) ?? 0) > maxLpm + 1e-9 ? flowFound(setUp, maxLpm) : null
     },
   },
   {

@@ -1,5 +1,6 @@
 // What a plan says, as codes and numbers: ranked set-ups, what was ruled out, what was assumed. Holds no text.
 import type { Goal } from '../patient/case.ts'
+import type { AssumedValue } from '../patient/patient-spread.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import type { Provenance } from '../units/provenance.ts'
 
@@ -65,23 +66,14 @@ export interface RankedSetUp {
   readonly humidity: readonly Remark[]
   readonly watch: readonly Remark[]
   readonly whyNotFirst: Reason | null
-  /** Medians of other results, for rows that want more. */
-  readonly wastedShare: number
-  readonly meanAirwayPressureCmH2o: number | null
+  /** Nasal high flow only: middle, mouth open and mouth closed. */
+  readonly meanAirwayPressureCmH2o: Band | null
 }
 
 export interface ExcludedSetUp {
   readonly id: string
   readonly setUp: SetUp
   readonly reasons: readonly Reason[]
-}
-
-export interface AssumedValue extends Provenance {
-  readonly key: string
-  readonly median: number
-  readonly low: number
-  readonly high: number
-  readonly unit: string
 }
 
 export interface ReadingUse {

@@ -1,0 +1,105 @@
+// Puts together what a plan says of one ranked set-up.
+import type { CandidateSetUp } from '../kit/build-set-ups.ts'
+import { humidityRemarks } from '../kit/humidity-remark.ts'
+import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
+import type { PrintedAnswer } from '../kit/printed-fraction.ts'
+import type { SetUp } from '../kit/set-up.ts'
+import type { Case } from '../patient/case.ts'
+import { neckInUse } from '../physiology/airway-state.ts'
+import { medianOf } from '../units/spread.ts'
+import { setUpRemarks, watchLines } from './cautions.ts'
+import type { Evaluation, Setting } from './evaluate.ts'
+import { holdsUntil } from './holds-until.ts'
+import type { Band, Chance, RankedSetUp } from './plan-types.ts'
+import type { Placed } from './ranking.ts'
+import { bandOf, chanceOf } from './score.ts'
+import { whyNotFirst } from './why-not.ts'
+
+export interface RankedQuestion {
+  readonly setting: Setting
+  readonly about: Case
+  readonly candidate: Pick<CandidateSetUp, 'id' | 'setUp' | 'printed' | 'oxygenUsedLpm'>
+  readonly evaluation: Evaluation
+  readonly place: Placed
+  readonly isFirst: boolean
+  readonly firstO2Fraction: number
+}
+
+export function rankedSetUp(question: RankedQuestion): RankedSetUp {
+  const { setting, about, candidate, evaluation, place } = question
+  const { setUp } = candidate
+  const effectiveO2Fraction = bandOf(evaluation.effectiveO2Fraction)
+  const saturationPercent =
+    setting.goal.kind === 'as-much-as-possible' ? null : bandOf(evaluation.shownPercent)
+  const chance = chanceFor(setting, evaluation)
+  const demandMarginLpm = bandOf(evaluation.delivered.demandMarginLpm)
+  const { isChecked } = INTERFACE_FAMILIES[setUp.family]
+  const bagEmptyShare = meanOf(evaluation.delivered.bagRunsEmpty)
+  return {
+    id: candidate.id,
+    setUp,
+    rank: place.rank,
+    isEqualToFirst: place.isEqualToFirst,
+    effectiveO2Fraction,
+    saturationPercent,
+    chance,
+    score: place.score,
+    printedO2Fraction: printedRange(candidate.printed),
+    oxygenUsedLpm: candidate.oxygenUsedLpm,
+    demandMarginLpm,
+    holdsUntil: holdsUntil({ setting, setUp, ...evaluation }),
+    isChecked,
+    remarks: setUpRemarks(setUp, {
+      demandMarginLpm,
+      effectiveO2Fraction,
+      bagEmptyShare,
+      isChecked,
+    }),
+    humidity: humidityRemarks(setUp, { isBypassed: isBypassed(setUp, about) }).map((one) => ({
+      ...one,
+      values: {},
+    })),
+    watch: watchLines(setUp, about),
+    whyNotFirst: whyNotFirst({
+      goal: setting.goal,
+      isFirst: question.isFirst,
+      isEqualToFirst: place.isEqualToFirst,
+      chance,
+      saturationPercent,
+      effectiveO2Fraction,
+      firstO2Fraction: question.firstO2Fraction,
+    }),
+    meanAirwayPressureCmH2o: meanAirwayPressure(setUp),
+  }
+}
+
+function chanceFor(setting: Setting, evaluation: Evaluation): Chance | null {
+  const { goal } = setting
+  if (goal.kind === 'saturation') {
+    return chanceOf(evaluation.shownPercent, { low: goal.lowPercent, high: goal.highPercent })
+  }
+  return goal.kind === 'fraction' ? chanceOf(evaluation.effectiveO2Fraction, goal) : null
+}
+
+function printedRange(
+  printed: PrintedAnswer,
+): { readonly low: number; readonly high: number } | null {
+  return printed.kind === 'range' ? { low: printed.low, high: printed.high } : null
+}
+
+function isBypassed(setUp: SetUp, about: Case): boolean {
+  return INTERFACE_FAMILIES[setUp.family].opening === 'neck' && neckInUse(about.patient.airway)
+}
+
+/** Mean airway pressure of nasal high flow, mouth closed to open, as a band around the family's slope; null elsewhere. */
+function meanAirwayPressure(setUp: SetUp): Band | null {
+  const { behaviour } = INTERFACE_FAMILIES[setUp.family]
+  if (behaviour.kind !== 'high-flow' || setUp.flow.kind === 'flush') return null
+  const closed = medianOf(behaviour.meanPressureCmH2oPerLpm.spread) * setUp.flow.flowLpm
+  const open = closed * medianOf(behaviour.openMouthPressureShare.spread)
+  return { median: (closed + open) / 2, low: open, high: closed }
+}
+
+function meanOf(values: Uint8Array): number {
+  return values.reduce((sum, one) => sum + one, 0) / values.length
+}
