@@ -813,6 +813,16 @@ const CONTRADICTIONS: readonly Bad[] = [
     path: 'breathing.tidalVolumeMl',
   },
   {
+    what: 'more air than a body moves',
+    edits: [
+      ['breathing.tidalVolumeMl', 2000],
+      ['breathing.ratePerMin', 60],
+      ['onNow.ratePerMin', 58],
+    ],
+    code: 'BREATH_OUT_OF_RANGE',
+    path: 'breathing.tidalVolumeMl',
+  },
+  {
     what: 'more oxygen than a body burns',
     edits: [
       ['patient.oxygenUptakeMlPerMin', 900],

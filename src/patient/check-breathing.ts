@@ -1,28 +1,18 @@
 // Judges breathing against age, size and sex: states that cannot be this patient's, rates and volumes no such body draws. Leaves out distributions.
-import type { ErrorCode } from '../errors.ts'
+import { isDomainError, problemOf, type ErrorCode } from '../errors.ts'
+import { breathingStateAges, requirePlausibleVentilation } from '../physiology/breathing-states.ts'
+import { middleBody } from './assume-body.ts'
 import type { Breathing, BreathingState, OnNow, Patient } from './case.ts'
 import { NUMBERS } from './case-fields.ts'
 import { isPreterm, PRETERM_BELOW_WEEKS } from './check-size.ts'
 import { LEAST_BREATH_PER_DEAD_SPACE, leastDeadSpaceMl } from './dead-space-in-use.ts'
+import { presetState } from './preset-state.ts'
 import { checkNumber, report, type Reading } from './field.ts'
 import { roundForSuggestion, type UnitSlip } from './unit-slip.ts'
 
 interface Ages {
   readonly min: number
   readonly max: number
-}
-
-/** Ages each state can belong to, years (common practice; rest, sleep and fever belong to any). */
-export const STATE_AGES: Readonly<Partial<Record<BreathingState, Ages>>> = {
-  walking: { min: 0.75, max: 120 },
-  'copd-stable': { min: 18, max: 120 },
-  'copd-exacerbation': { min: 18, max: 120 },
-  asthma: { min: 0.5, max: 120 },
-  'obesity-hypoventilation': { min: 3, max: 120 },
-  pregnancy: { min: 10, max: 60 },
-  bronchiolitis: { min: 0, max: 2.5 },
-  newborn: { min: 0, max: 0.25 },
-  preterm: { min: 0, max: 1 },
 }
 
 /** Rates a living, breathing body of that age can have, /min (common practice; wide of every published centile). */
@@ -72,14 +62,15 @@ export function checkBreathing(
     slips: NUMBERS.oxygenUptakeMlPerMin.slips,
   })
   checkDeadSpace(reading, patient, breathing)
+  checkVentilation(reading, patient, breathing)
   checkRatesAgree(reading, breathing, onNow)
   warnNoPart(reading, patient, breathing)
 }
 
 function checkState(reading: Reading, patient: Patient, state: BreathingState): void {
   const path = 'breathing.state'
-  const ages = STATE_AGES[state]
-  if (ages !== undefined && (patient.ageYears < ages.min || patient.ageYears > ages.max)) {
+  const ages = breathingStateAges(presetState(state))
+  if (patient.ageYears < ages.min || patient.ageYears > ages.max) {
     const limit = { min: ages.min, max: ages.max }
     report(reading, { code: 'STATE_NOT_FOR_AGE', path, value: state, limit, unit: 'a' })
   }
@@ -165,6 +156,20 @@ function checkDeadSpace(reading: Reading, patient: Patient, breathing: Breathing
     limit: { min: roundForSuggestion(min) },
     unit: 'mL',
   })
+}
+
+/** Typed rate and volume that together no living body breathes. */
+function checkVentilation(reading: Reading, patient: Patient, breathing: Breathing): void {
+  const { ratePerMin, tidalVolumeMl } = breathing
+  if (ratePerMin === undefined || tidalVolumeMl === undefined) return
+  if (!isSized(reading, patient, breathing)) return
+  if (reading.problems.some(({ path }) => path.startsWith('breathing.'))) return
+  try {
+    requirePlausibleVentilation({ ratePerMin, tidalVolumeMl, body: middleBody(patient, breathing) })
+  } catch (thrown) {
+    if (!isDomainError(thrown)) throw thrown
+    report(reading, { ...problemOf(thrown), path: 'breathing.tidalVolumeMl' })
+  }
 }
 
 /** Whether weight and height are typed, or can be assumed for this age. */

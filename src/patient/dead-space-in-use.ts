@@ -11,20 +11,14 @@ export const LEAST_BREATH_PER_DEAD_SPACE = 1.3
 const ADULT_AGE_YEARS = 18
 const PREDICTED_HEIGHT_CM_MIN = 130
 
-/** Nose, mouth and throat do not count when the tube or stoma is the only way in, or the way in. */
+/** Whether every breath passes nose or mouth and throat. With a tube or stoma in use, nothing or only part of it does. */
+export function upperAirwayIsDeadSpace(airway: AirwayState): boolean {
+  const kind = airwayKind(airway)
+  return kind === 'natural' || kind === 'nose-blocked' || kind === 'tracheostomy-capped'
+}
+
 export function deadSpaceInUseMl(airway: AirwayState, deadSpace: DeadSpace): number {
-  switch (airwayKind(airway)) {
-    case 'natural':
-    case 'nose-blocked':
-    case 'tracheostomy-capped':
-      return deadSpace.totalMl
-    case 'tracheostomy-cuff-up':
-    case 'tracheostomy-cuff-down':
-    case 'tracheostomy-uncuffed':
-    case 'tracheostomy-speaking-valve':
-    case 'laryngectomy':
-      return deadSpace.intrathoracicMl
-  }
+  return upperAirwayIsDeadSpace(airway) ? deadSpace.totalMl : deadSpace.intrathoracicMl
 }
 
 /** Dead space goes by predicted weight in adults and by actual weight in children. */
