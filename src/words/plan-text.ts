@@ -1,0 +1,168 @@
+// A plan in words: the answer first, then each ranked set-up's chance, hold, print, reasons. Leaves out layout.
+import type {
+  Band,
+  GuidelineStart,
+  HoldsUntil,
+  Plan,
+  RankedSetUp,
+  ReadingUse,
+} from '../planning/plan-types.ts'
+import { printedText } from './breath-text.ts'
+import { NO_READING, NOT_CHECKED, READING_PUT_ASIDE } from './caution-texts.ts'
+import { goalText } from './goal-text.ts'
+import { KNOWN_NAMES } from './names.ts'
+import {
+  chanceText,
+  fractionBandText,
+  numberText,
+  rangeText,
+  saturationBandText,
+  SHOWN_STEPS,
+} from './number-text.ts'
+import { EXCLUSION_NAMES } from './remark-exclusions.ts'
+import { remarkText } from './remark-text.ts'
+import { nameIn } from './remark-value.ts'
+import { setUpText } from './set-up-text.ts'
+
+/** The answer in one primary line: set-up first, what it gives, its chance. */
+export function answerText(plan: Plan): string {
+  const first = plan.ranked[0]
+  if (first === undefined) return `No set-up to offer for ${goalText(plan.goal)}`
+  return setUpText(first.setUp)
+}
+
+/** What the first set-up gives and how likely it lands in the goal, as sentences. */
+export function whyFirstLines(plan: Plan): readonly string[] {
+  const first = plan.ranked[0]
+  if (first === undefined) return plan.missing.map(remarkText)
+  const equals = plan.ranked.filter((one) => one.isEqualToFirst).length - 1
+  return [
+    `Inspired fraction ${givesText(first)}.`,
+    ...(first.saturationPercent === null
+      ? []
+      : [`Saturation ${saturationBandText(first.saturationPercent)}.`]),
+    `${capital(chanceLineText(first, plan))}.`,
+    ...(equals === 0 ? [] : [equalText(equals)]),
+    ...plan.missing.map(remarkText),
+  ]
+}
+
+function equalText(equals: number): string {
+  const subject = equals === 1 ? 'One more set-up counts' : `${equals} more set-ups count`
+  return `${subject} as equal: harm, comfort, humidity, gas use and fewest changes put this one first.`
+}
+
+/** "about 0.45, 0.38–0.54; printed 0.4–0.6", with the word where nothing outside checks it. */
+export function givesText(ranked: RankedSetUp): string {
+  const said = `${fractionBandText(ranked.effectiveO2Fraction)}; ${printedText(ranked.printedO2Fraction)}`
+  return ranked.isChecked ? said : `${said}; ${NOT_CHECKED}`
+}
+
+/** The chances, and whose they are when no saturation was read. */
+export function chanceLineText(ranked: RankedSetUp, plan: Pick<Plan, 'goal' | 'reading'>): string {
+  const said = chancesText(ranked, plan)
+  return plan.reading.isUsed || plan.goal.kind === 'comfort'
+    ? said
+    : `${said}; ${averagesText(plan.reading)}`
+}
+
+function chancesText(ranked: RankedSetUp, plan: Pick<Plan, 'goal'>): string {
+  const { chance } = ranked
+  if (chance !== null) {
+    return `chance in range ${chanceText(chance.inRange)}, below ${chanceText(chance.below)}, above ${chanceText(chance.above)}`
+  }
+  return plan.goal.kind === 'comfort'
+    ? 'comfort: no saturation goal, no scores'
+    : 'ranked by inspired fraction, not by saturation'
+}
+
+/** What stands beside every chance that no reading narrowed. */
+export function averagesText(reading: Pick<ReadingUse, 'remarks'>): string {
+  const isGiven = reading.remarks.every(({ code }) => code !== 'NO_READING')
+  return isGiven && reading.remarks.length > 0 ? READING_PUT_ASIDE : NO_READING
+}
+
+/** Chance in range alone, for a table; a dash where the goal has no range. */
+export function chanceCellText(ranked: RankedSetUp): string {
+  return ranked.chance === null ? '–' : chanceText(ranked.chance.inRange)
+}
+
+/** Heading of the chances; it says whose they are when no saturation was read. */
+export function chanceHeadingText(plan: Pick<Plan, 'goal' | 'reading'>): string {
+  const heading = 'chance in range'
+  return plan.reading.isUsed ? heading : `${heading} (${averagesText(plan.reading)})`
+}
+
+/** "0.45 0.38–0.54" */
+export function fractionCellText(ranked: RankedSetUp): string {
+  return cellText(ranked.effectiveO2Fraction, SHOWN_STEPS.o2Fraction)
+}
+
+/** "91 87–94"; a dash where the oximeter is put aside. */
+export function saturationCellText(ranked: RankedSetUp): string {
+  return ranked.saturationPercent === null
+    ? '–'
+    : cellText(ranked.saturationPercent, SHOWN_STEPS.saturationPercent)
+}
+
+function cellText(band: Band, step: number): string {
+  return `${numberText(band.median, step)} ${rangeText({ low: band.low, high: band.high, step })}`
+}
+
+export function oxygenCellText(ranked: RankedSetUp): string {
+  return numberText(ranked.oxygenUsedLpm, ranked.oxygenUsedLpm < 1 ? 0.01 : 0.1)
+}
+
+/** The breathing rate at which the set-up leaves the goal. */
+export function holdsUntilText(holds: HoldsUntil): string {
+  if (holds.ratePerMin === null) {
+    return holds.side === null ? 'at every rate looked at' : `${holds.side} the goal already`
+  }
+  return `until ${numberText(holds.ratePerMin, 1)}/min, then ${SIDE_TEXTS[holds.side ?? 'below']}`
+}
+
+const SIDE_TEXTS = { below: 'below', above: 'above' } as const
+
+/** Every remark of one set-up, most pressing first: what to mind, humidity, what to watch. */
+export function notesOf(ranked: RankedSetUp): readonly string[] {
+  return [...ranked.remarks, ...ranked.humidity, ...ranked.watch].map(remarkText)
+}
+
+export function guidelineText(start: GuidelineStart): string {
+  const source = start.source === undefined ? '' : `${start.source}, `
+  const shelf = start.setUpIds.length === 0 ? '; not on this shelf' : ''
+  return `${remarkText(start)} (${source}${KNOWN_NAMES[start.known]})${shelf}`
+}
+
+/** Whether and how the reading was used. */
+export function readingText(reading: ReadingUse, draws: number): string {
+  if (!reading.isUsed) return averagesText(reading)
+  const said = `narrowed by the reading; it leaves about ${numberText(reading.effectiveDraws, 10)} of ${draws} draws to speak`
+  return reading.wasRedrawn ? `${said}, drawn again around it` : said
+}
+
+export function excludedGroupText(group: ExcludedGroup): string {
+  return `${group.count}: ${group.name}`
+}
+
+export interface ExcludedGroup {
+  readonly code: string
+  readonly name: string
+  readonly count: number
+}
+
+/** How many set-ups each reason rules out, most first; a set-up counts under its first reason. */
+export function excludedGroups(plan: Plan): readonly ExcludedGroup[] {
+  const counts = new Map<string, number>()
+  for (const { reasons } of plan.excluded) {
+    const code = reasons[0]?.code
+    if (code !== undefined) counts.set(code, (counts.get(code) ?? 0) + 1)
+  }
+  return [...counts]
+    .map(([code, count]) => ({ code, count, name: nameIn(EXCLUSION_NAMES, code) }))
+    .toSorted((a, b) => b.count - a.count)
+}
+
+function capital(said: string): string {
+  return said.slice(0, 1).toUpperCase() + said.slice(1)
+}

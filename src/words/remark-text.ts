@@ -1,0 +1,35 @@
+// The text of every remark the core makes by code. A code without a text is a bug, shown by test/words.test.ts.
+import { assert } from '../errors.ts'
+import type { Reason, Remark } from '../planning/plan-types.ts'
+import { flipText } from './flip-text.ts'
+import { EMERGENCY_TEXTS, GOAL_CAUTION_TEXTS, PLAN_CAUTION_TEXTS } from './remark-cautions.ts'
+import { EXCLUSION_TEXTS } from './remark-exclusions.ts'
+import { GUIDELINE_TEXTS } from './remark-guideline.ts'
+import { PLAN_REMARK_TEXTS } from './remark-plan.ts'
+import { HUMIDITY_TEXTS, PRINTED_TEXTS, SET_UP_TEXTS, WATCH_TEXTS } from './remark-set-ups.ts'
+import type { RemarkTexts } from './remark-value.ts'
+
+export const REMARK_TEXTS: RemarkTexts = {
+  ...EMERGENCY_TEXTS,
+  ...PLAN_CAUTION_TEXTS,
+  ...GOAL_CAUTION_TEXTS,
+  ...EXCLUSION_TEXTS,
+  ...SET_UP_TEXTS,
+  ...PRINTED_TEXTS,
+  ...WATCH_TEXTS,
+  ...HUMIDITY_TEXTS,
+  ...GUIDELINE_TEXTS,
+  ...PLAN_REMARK_TEXTS,
+}
+
+export function remarkText(remark: Pick<Remark, 'code' | 'values'>): string {
+  const text = REMARK_TEXTS[remark.code]
+  assert(text !== undefined, `words/text of ${remark.code}`)
+  return text(remark.values)
+}
+
+/** The reason and, where a number or state would change it, which. */
+export function reasonText(reason: Reason): string {
+  const said = remarkText(reason)
+  return reason.flip === null ? said : `${said}; ${flipText(reason.flip)}`
+}

@@ -1,0 +1,70 @@
+// A set-up as it would be said at the bed. Leaves out what it delivers.
+import { describe, expect, it } from 'vitest'
+import type { SetUp } from '../kit/set-up.ts'
+import { setUpOnNowText, setUpShortText, setUpText } from './set-up-text.ts'
+
+const CANNULA: SetUp = {
+  family: 'nasal-cannula',
+  size: 'adult',
+  fit: 'gentle',
+  source: {
+    id: 'wall-15',
+    label: 'wall',
+    count: 1,
+    place: 'everywhere',
+    kind: 'wall-flowmeter',
+    meter: {
+      kind: 'tube-compensated',
+      stepsLpm: [1, 2],
+      flush: null,
+      meterClass: 'ordinary',
+    },
+    purity: 'pipeline',
+  },
+  flow: { kind: 'scale', flowLpm: 2 },
+  setO2Fraction: null,
+  humidification: 'none',
+  over: null,
+}
+
+describe('set-ups in words', () => {
+  it('name interface, size, setting, flow and source', () => {
+    expect(setUpShortText(CANNULA)).toBe('nasal cannula, adult, 2 L/min')
+    expect(setUpText(CANNULA)).toBe('nasal cannula, adult, 2 L/min, wall flowmeter')
+    const valve: SetUp = { ...CANNULA, family: 'entrainment-mask', setO2Fraction: 0.28 }
+    expect(setUpShortText(valve)).toBe('air-entrainment mask, adult, set to 0.28, 2 L/min')
+  })
+
+  it('name what is out of the ordinary', () => {
+    const loose: SetUp = {
+      ...CANNULA,
+      family: 'simple-mask',
+      fit: 'loose',
+      humidification: 'bubble',
+      flow: { kind: 'flush' },
+    }
+    expect(setUpText(loose)).toBe(
+      'simple mask, adult, flush (meter fully open), wall flowmeter, bubble humidifier, loose fit',
+    )
+    const under: SetUp = {
+      ...CANNULA,
+      family: 'cannula-under-mask',
+      over: { family: 'simple-mask', flow: { kind: 'scale', flowLpm: 5 } },
+    }
+    expect(setUpShortText(under)).toBe(
+      'nasal cannula under a mask, adult, 2 L/min, simple mask over it at 5 L/min',
+    )
+  })
+
+  it('name what is on now as typed, room air too', () => {
+    expect(setUpOnNowText(null)).toBe('room air')
+    expect(
+      setUpOnNowText({
+        family: 'nasal-high-flow',
+        sourceKind: 'blender',
+        flowLpm: 40,
+        setO2Fraction: 0.5,
+      }),
+    ).toBe('nasal high flow, set to 0.5, 40 L/min, blender')
+  })
+})
