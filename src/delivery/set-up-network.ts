@@ -13,6 +13,7 @@ import { lpsFromLpm } from '../units/flow.ts'
 import { litresFromMl } from '../units/volume.ts'
 import { quantile } from '../units/spread.ts'
 import { airwayPaths } from './airway-paths.ts'
+import { peakInspiratoryFlowLpmBtps } from './breath.ts'
 import type { DeliveryBody, InterfaceDraw } from './delivery-body.ts'
 import { BARE_NETWORK } from './network.ts'
 import type { Network } from './network.ts'
@@ -81,6 +82,10 @@ function openSides(body: DeliveryBody): number {
   return body.airway.route !== 'laryngectomy' && body.airway.nose === 'one-side-blocked' ? 0.5 : 1
 }
 
+/**
+ * High flow: the mouth draws in only what the stream leaves unmet. Its share falls in proportion to flow over peak inspiratory
+ * flow and is nil from there on (no measurement; an outward flow at the mouth cannot draw in room air).
+ */
 function highFlow(
   base: Network,
   setUp: SetUpOnPatient,
@@ -90,11 +95,17 @@ function highFlow(
   const adultShare = setUp.body.extrathoracicL / ADULT_EXTRATHORACIC_L
   const clearanceLps =
     litresFromMl(perLpm * setUp.stream.totalLpmBtps) * Math.min(1, Math.sqrt(adultShare))
+  const unmet = Math.max(
+    0,
+    1 - setUp.stream.totalLpmBtps / peakInspiratoryFlowLpmBtps(setUp.body.breath),
+  )
+  const throughNose = base.innerShareIn > 0 ? 1 - (1 - base.innerShareIn) * unmet : 0
   return {
     ...base,
     ...noseStore(base, HIGH_FLOW_NOSE_SHARE),
+    innerShareIn: throughNose,
     captureOut: 1,
-    flushLps: Math.min(clearanceLps, base.deviceFlowLps),
+    flushLps: base.innerShareIn > 0 ? Math.min(clearanceLps, base.deviceFlowLps) : 0,
   }
 }
 

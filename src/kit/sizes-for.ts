@@ -20,7 +20,7 @@ export interface SuitableSize {
 const USUAL_UNTIL_YEARS = { newborn: 28 / 365.25, infant: 2, child: 12 } as const
 /** Below this weight in the first months the preterm size is the usual one, and below the second no infant size fits, kg (common practice). */
 const PRETERM_KG = 2
-const INFANT_KG_MIN = 2.5
+export const INFANT_KG_MIN = 2.5
 const AGE_YEARS_MAX = 120
 
 /** Sizes of a family for a body, preferred first; empty when none is made for it. Ages and weights as in the size table. */

@@ -1,7 +1,8 @@
-// What breaks a tie between set-ups the draws cannot tell apart: harm, comfort, humidity, gas used, changes from what is on.
+// What breaks a tie between set-ups the draws cannot tell apart: harm, whether measurements check it, comfort, handling, humidity, gas used, changes.
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { FamilyId } from '../kit/family-id.ts'
 import type { SetUp } from '../kit/set-up.ts'
+import type { SourceKind } from '../kit/source-row.ts'
 import type { InterfaceChange, SetUpOnNow } from '../patient/case.ts'
 
 /** How much a patient bears with each family, 0 (hardly noticed) to 5 (common practice). */
@@ -47,12 +48,16 @@ export function burdenOf(
     readonly changes: readonly InterfaceChange[]
     readonly oxygenUsedLpm: number
     readonly harm: number
+    readonly sizeIsPreferred: boolean
     readonly onNow: SetUpOnNow | null
   },
 ): readonly number[] {
   return [
     roundTo(about.harm, 0.1),
+    Number(!INTERFACE_FAMILIES[setUp.family].isChecked),
+    about.sizeIsPreferred ? 0 : 1,
     comfortBurden(setUp, about.changes),
+    HANDLING[setUp.source.kind],
     setUp.humidification === 'none' &&
     (setUp.flow.kind === 'flush' || setUp.flow.flowLpm > DRY_FLOW_LPM)
       ? 1
@@ -60,6 +65,17 @@ export function burdenOf(
     roundTo(about.oxygenUsedLpm, 0.5),
     changesFrom(setUp, about.onNow),
   ]
+}
+
+/** What a source asks of the ward: one meter on the wall, or more parts, gas that runs out, mains and both gases (common practice). */
+const HANDLING: Readonly<Record<SourceKind, number>> = {
+  'wall-flowmeter': 0,
+  'two-flowmeters': 1,
+  'jet-nebuliser': 1,
+  blender: 2,
+  concentrator: 2,
+  'cylinder-regulator': 2,
+  ventilator: 3,
 }
 
 /** Above this a dry nose is felt (Poiroux2018, Piraino2022). */

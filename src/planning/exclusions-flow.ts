@@ -2,8 +2,8 @@
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { InterfaceSize } from '../kit/interface-family.ts'
 import type { SetUp } from '../kit/set-up.ts'
-import { cannulaCeiling } from '../kit/sizes-for.ts'
-import type { ExclusionRule, Found } from './exclusion-rule.ts'
+import { cannulaCeiling, INFANT_KG_MIN, sizesFor } from '../kit/sizes-for.ts'
+import type { ExclusionRule, Found, PlanSubject } from './exclusion-rule.ts'
 
 /** High flow in small children: 2 L/min for each kg up to this weight (local policy decides; common practice). */
 const CHILD_HIGH_FLOW_LPM_PER_KG = 2
@@ -25,6 +25,10 @@ function flowFound(setUp: SetUp, limitLpm: number): Found {
   }
 }
 
+function isWithinAge(size: InterfaceSize, subject: PlanSubject): boolean {
+  return subject.ageYears >= size.ageYearsMin && subject.ageYears <= size.ageYearsMax
+}
+
 export const exclusionsByFlow: readonly ExclusionRule[] = [
   {
     code: 'SIZE_FOR_OTHER_AGE',
@@ -33,7 +37,7 @@ export const exclusionsByFlow: readonly ExclusionRule[] = [
       const size = sizeOfSetUp(setUp)
       if (size === null)
         return { values: { size: setUp.size, ageYears: subject.ageYears }, flip: null }
-      if (subject.ageYears >= size.ageYearsMin && subject.ageYears <= size.ageYearsMax) return null
+      if (isWithinAge(size, subject)) return null
       const bound = subject.ageYears < size.ageYearsMin ? size.ageYearsMin : size.ageYearsMax
       return {
         values: { size: size.id, ageYears: subject.ageYears, boundYears: bound },
@@ -45,8 +49,10 @@ export const exclusionsByFlow: readonly ExclusionRule[] = [
     code: 'SIZE_FOR_OTHER_WEIGHT',
     known: 'common-practice',
     applies: (subject, setUp) => {
-      const limitKg = sizeOfSetUp(setUp)?.weightKgMax
-      if (limitKg === undefined || subject.weightKg <= limitKg) return null
+      const size = sizeOfSetUp(setUp)
+      if (size === null || !isWithinAge(size, subject)) return null
+      if (sizesFor(setUp.family, subject).some((one) => one.size === size.id)) return null
+      const limitKg = size.weightKgMax ?? INFANT_KG_MIN
       return {
         values: { size: setUp.size, weightKg: subject.weightKg, limitKg },
         flip: { path: 'patient.weightKg', value: limitKg, unit: 'kg' },

@@ -2,6 +2,7 @@
 import type { Goal } from '../patient/case.ts'
 import type { AssumedValue } from '../patient/patient-spread.ts'
 import type { SetUp } from '../kit/set-up.ts'
+import type { SourceRow } from '../kit/source-row.ts'
 import type { Provenance } from '../units/provenance.ts'
 
 /** Something said by code, with the numbers and names that its text needs. */
@@ -57,6 +58,8 @@ export interface RankedSetUp {
   readonly chance: Chance | null
   /** Chance in range, less what harm weighs; what the ranking sorts by. */
   readonly score: number
+  /** The same interface, size and settings on another source that does as well; listed here instead of as rows of their own. */
+  readonly twins: readonly Twin[]
   readonly printedO2Fraction: { readonly low: number; readonly high: number } | null
   readonly oxygenUsedLpm: number
   readonly demandMarginLpm: Band
@@ -68,6 +71,11 @@ export interface RankedSetUp {
   readonly whyNotFirst: Reason | null
   /** Nasal high flow only: middle, mouth open and mouth closed. */
   readonly meanAirwayPressureCmH2o: Band | null
+}
+
+export interface Twin {
+  readonly id: string
+  readonly source: SourceRow
 }
 
 export interface ExcludedSetUp {

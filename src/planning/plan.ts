@@ -8,6 +8,7 @@ import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import { printedFraction } from '../kit/printed-fraction.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import type { Shelf } from '../kit/shelf.ts'
+import { sizesFor } from '../kit/sizes-for.ts'
 import { assumePatient } from '../patient/assume.ts'
 import type { Case } from '../patient/case.ts'
 import { assumedValues } from '../patient/patient-spread.ts'
@@ -28,6 +29,7 @@ import { placeByWorth } from './ranking.ts'
 import { burdenOf } from './burden.ts'
 import { aboveRisk, bandOf } from './score.ts'
 import { subjectOf } from './subject.ts'
+import { gatherTwins } from './twins.ts'
 
 export const MODEL_VERSION = '0.1.0'
 
@@ -69,7 +71,7 @@ export function makePlan(question: PlanQuestion): Plan {
     if (collapse === null) weighed.push({ candidate, evaluation })
     else excluded.push(collapse)
   })
-  const ranked = rank(question, setting, weighed)
+  const ranked = rank(question, setting, subject, weighed)
   return {
     modelVersion: MODEL_VERSION,
     goal: question.case.goal,
@@ -113,6 +115,7 @@ function bagCollapse(candidate: CandidateSetUp, evaluation: Evaluation): Exclude
 function rank(
   question: PlanQuestion,
   setting: Setting,
+  subject: PlanSubject,
   weighed: readonly Weighed[],
 ): readonly RankedSetUp[] {
   const byId = new Map(weighed.map((one) => [one.candidate.id, one]))
@@ -124,28 +127,21 @@ function rank(
         changes: question.case.patient.changes,
         oxygenUsedLpm: candidate.oxygenUsedLpm,
         harm: harmOf(setting, evaluation),
+        sizeIsPreferred:
+          sizesFor(candidate.setUp.family, subject)[0]?.size === candidate.setUp.size,
         onNow: question.case.onNow?.setUp ?? null,
       }),
     })),
-  )
-  const first = placed[0] === undefined ? undefined : byId.get(placed[0].id)
+  ).flatMap((place) => {
+    const one = byId.get(place.id)
+    return one === undefined ? [] : [{ place, ...one }]
+  })
+  const first = placed[0]
   const firstO2Fraction =
     first === undefined ? 0 : bandOf(first.evaluation.effectiveO2Fraction).median
-  return placed.flatMap((place, i) => {
-    const one = byId.get(place.id)
-    return one === undefined
-      ? []
-      : [
-          rankedSetUp({
-            setting,
-            about: question.case,
-            place,
-            isFirst: i === 0,
-            firstO2Fraction,
-            ...one,
-          }),
-        ]
-  })
+  return gatherTwins(placed).map((row, i) =>
+    rankedSetUp({ setting, about: question.case, isFirst: i === 0, firstO2Fraction, ...row }),
+  )
 }
 
 /** Share of draws on the harmful side, for ordering equals: below the goal always, above it where too much harms. */
@@ -245,5 +241,6 @@ function onNowRow(setting: Setting, about: Case, setUp: SetUp): RankedSetUp {
     place: { id: 'on-now', rank: 0, isEqualToFirst: false, score: 0 },
     isFirst: true,
     firstO2Fraction: 0,
+    twins: [],
   })
 }

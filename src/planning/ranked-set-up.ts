@@ -10,7 +10,7 @@ import { medianOf } from '../units/spread.ts'
 import { setUpRemarks, watchLines } from './cautions.ts'
 import type { Evaluation, Setting } from './evaluate.ts'
 import { holdsUntil } from './holds-until.ts'
-import type { Band, Chance, RankedSetUp } from './plan-types.ts'
+import type { Band, Chance, RankedSetUp, Twin } from './plan-types.ts'
 import type { Placed } from './ranking.ts'
 import { bandOf, chanceOf } from './score.ts'
 import { whyNotFirst } from './why-not.ts'
@@ -23,14 +23,14 @@ export interface RankedQuestion {
   readonly place: Placed
   readonly isFirst: boolean
   readonly firstO2Fraction: number
+  readonly twins: readonly Twin[]
 }
 
 export function rankedSetUp(question: RankedQuestion): RankedSetUp {
   const { setting, about, candidate, evaluation, place } = question
   const { setUp } = candidate
   const effectiveO2Fraction = bandOf(evaluation.effectiveO2Fraction)
-  const saturationPercent =
-    setting.goal.kind === 'as-much-as-possible' ? null : bandOf(evaluation.shownPercent)
+  const saturationPercent = showsSaturation(setting) ? bandOf(evaluation.shownPercent) : null
   const chance = chanceFor(setting, evaluation)
   const demandMarginLpm = bandOf(evaluation.delivered.demandMarginLpm)
   const { isChecked } = INTERFACE_FAMILIES[setUp.family]
@@ -44,6 +44,7 @@ export function rankedSetUp(question: RankedQuestion): RankedSetUp {
     saturationPercent,
     chance,
     score: place.score,
+    twins: question.twins,
     printedO2Fraction: printedRange(candidate.printed),
     oxygenUsedLpm: candidate.oxygenUsedLpm,
     demandMarginLpm,
@@ -71,6 +72,11 @@ export function rankedSetUp(question: RankedQuestion): RankedSetUp {
     }),
     meanAirwayPressureCmH2o: meanAirwayPressure(setUp),
   }
+}
+
+/** Not where the oximeter is not to be trusted, nor where comfort is the goal and a number would only mislead. */
+function showsSaturation(setting: Setting): boolean {
+  return setting.goal.kind === 'saturation' || setting.goal.kind === 'fraction'
 }
 
 function chanceFor(setting: Setting, evaluation: Evaluation): Chance | null {
