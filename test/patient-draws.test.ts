@@ -279,6 +279,23 @@ describe('assumed values', () => {
     expect(VALUE_UNITS[key]).not.toBe('')
   })
 
+  it('give a child born early a length that goes with its weight, whatever its age', () => {
+    const length = (age: object, weightKg: number, gestationWeeks: number) =>
+      assumePatient(
+        namedCase('preterm', (root) => {
+          const { airway, retentionRisk } = root['patient'] ?? {}
+          root['patient'] = { ...age, airway, retentionRisk, weightKg, gestationWeeks, sex: 'male' }
+          root['breathing'] = { state: 'rest' }
+          root['onNow'] = { setUp: null }
+        }),
+      ).body.heightCm
+    // 1.1 kg: about 36 to 38 cm at birth on every preterm chart; 10 kg at 18 months: 82 cm is the WHO median.
+    expect(length({ ageDays: 24 }, 1.1, 28)).toBeGreaterThan(33)
+    expect(length({ ageDays: 24 }, 1.1, 28)).toBeLessThan(39)
+    expect(length({ ageMonths: 18 }, 10, 28)).toBeGreaterThan(77)
+    expect(length({ ageMonths: 18 }, 10, 28)).toBeLessThan(87)
+  })
+
   it('shift the fit to loose behind a beard, and stand still once it was seen', () => {
     const loose = (changes: readonly string[]) =>
       assumePatient(

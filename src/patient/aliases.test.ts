@@ -1,3 +1,4 @@
+// Other names lead to choices that exist.
 import { describe, expect, it } from 'vitest'
 import { FAMILY_IDS, FIT_IDS, SIZE_IDS } from '../kit/family-id.ts'
 import * as aliases from './aliases.ts'

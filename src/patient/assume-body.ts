@@ -27,6 +27,8 @@ const WEIGHT_HEIGHT_CORRELATION = 0.7
 /** Length of a baby born early from its weight: a term boy's 49.9 cm at 3.35 kg, same build (derived from WHO2006). */
 const TERM = { lengthCm: 49.9, weightKg: 3.35 } as const
 const PRETERM_LENGTH_LOG_SD = 0.05
+/** From this age a child born early is taken to be as tall as others of its weight for age (common practice). */
+const CATCH_UP_AGE_YEARS = 0.5
 
 /** Whoever breathes is of one sex; unknown, either is as likely. */
 export function sexAt(patient: Patient, u: number): Sex {
@@ -53,8 +55,9 @@ export function heightSpread(about: Pick<Case, 'patient' | 'breathing'>): Patien
       around({ value: heightCm, sd: HEIGHT_ERROR_CM, min: HEIGHT_CM_MIN, max: HEIGHT_CM_MAX }),
     )
   }
-  if (weightKg !== undefined && isPreterm(patient, breathing)) return pretermLength(weightKg)
-  const spread = heightSpreadCm(patient)
+  const isSmall = patient.ageYears < CATCH_UP_AGE_YEARS && isPreterm(patient, breathing)
+  if (weightKg !== undefined && isSmall) return pretermLength(weightKg)
+  const spread = heightSpreadCm({ ...patient, gestationWeeks: undefined })
   return assumed({ spread, ...growthProvenance(patient), code: 'SIZE_FROM_AGE' })
 }
 

@@ -1,3 +1,4 @@
+// What a misspelling may have meant, and what means nothing.
 import { describe, expect, it } from 'vitest'
 import { closest, editDistance } from './did-you-mean.ts'
 

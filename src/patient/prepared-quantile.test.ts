@@ -1,3 +1,4 @@
+// The prepared quantile function against the careful one.
 import { describe, expect, it } from 'vitest'
 import { quantile, type Spread } from '../units/spread.ts'
 import { preparedQuantile } from './prepared-quantile.ts'

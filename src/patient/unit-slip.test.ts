@@ -1,3 +1,4 @@
+// Suggested units: what is offered would be accepted.
 import { describe, expect, it } from 'vitest'
 import { NUMBERS } from './case-fields.ts'
 import type { NumberRule } from './field.ts'
