@@ -26,7 +26,7 @@ const VENTILATED = [
   'niv',
   'noninvasiveventilation',
   'cpap',
-  'bipap',
+  'bilevel',
   'ecmo',
 ]
 
