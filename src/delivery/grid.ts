@@ -181,7 +181,8 @@ function gatherInspiration(
 ): number {
   const turnS = inspirationS(breath)
   let n = 0
-  for (let i = 0; i < resolution; i++) nodes[n++] = (i / resolution) * turnS
+  const cells = inspiratoryCells(breath.inspiration, resolution)
+  for (let i = 0; i < cells; i++) nodes[n++] = (i / cells) * turnS
   nodes[n++] = turnS
   const { deviceFlowLps, outerDeviceFlowLps, innerShareIn, bag } = network
   // Where the inner pocket turns from overflowing to drawing in.
@@ -198,6 +199,13 @@ function gatherInspiration(
     if (perLps > 0) n = addCrossings(nodes, n, breath, levelLps)
   }
   return n
+}
+
+/** Steps of inspiration; as many to each cell of a coarsely sampled flow, so that its bends lie on bounds. */
+function inspiratoryCells(shape: InspiratoryShape, resolution: number): number {
+  if (shape.kind !== 'sampled') return resolution
+  const samples = shape.relativeFlow.length - 1
+  return samples > 2 * resolution ? resolution : samples * Math.ceil(resolution / samples)
 }
 
 /** Times at which inspiratory flow crosses a level. */

@@ -31,10 +31,9 @@ const COMPARTMENTS = [
   { ventilation: 0.3, volume: 0.5, uptake: 0.4 },
 ] as const
 
-/** Columns of the state: three real gases and three origins, carried alike. */
-export const COLUMNS = ['o2', 'co2', 'n2', 'source', 'room', 'expired'] as const
-const M = COLUMNS.length
+/** Columns of the state: O2, CO2 and N2, then (if asked for) source gas, room air and expired gas, carried alike. */
 const GASES = 3
+const ORIGINS = 3
 
 const OUTER = 0
 const SIDE = 1
@@ -51,6 +50,8 @@ export interface TransientSystem {
   readonly breath: BreathPattern
   readonly lungs: TransientLungs
   readonly size: number
+  /** Three gases, or three gases and three origins. */
+  readonly columns: number
   readonly pockets: number
   /** Position of the bag's filling (share of its volume), of the alveoli and of the counters. */
   readonly bagAt: number
@@ -71,10 +72,14 @@ export interface TransientSystem {
 export function createTransientSystem(
   network: Network,
   breath: BreathPattern,
-  lungs: TransientLungs = TRANSIENT_LUNGS,
+  {
+    lungs = TRANSIENT_LUNGS,
+    withOrigins = true,
+  }: { lungs?: TransientLungs; withOrigins?: boolean } = {},
 ): TransientSystem {
+  const columns = withOrigins ? GASES + ORIGINS : GASES
   const pockets = SERIAL + network.serialTanks
-  const bagAt = pockets * M
+  const bagAt = pockets * columns
   const alveoliAt = bagAt + 1
   const countersAt = alveoliAt + COMPARTMENTS.length * (GASES + 1)
   const volumesL = new Float64Array(pockets).fill(network.serialL / network.serialTanks)
@@ -89,20 +94,21 @@ export function createTransientSystem(
     network,
     breath,
     lungs,
-    size: countersAt + COUNTERS.length * GASES,
+    size: countersAt + (withOrigins ? COUNTERS.length * ORIGINS : 0),
+    columns,
     pockets,
     bagAt,
     alveoliAt,
     countersAt,
     volumesL,
     flows: createFlows(),
-    now: new Float64Array(pockets * M),
-    gasIn: new Float64Array(pockets * M),
+    now: new Float64Array(pockets * columns),
+    gasIn: new Float64Array(pockets * columns),
     flowIn: new Float64Array(pockets),
-    device: gasOf(lungs, network.sourceShare),
-    ownDevice: gasOf(lungs, network.outerSourceShare),
-    room: gasOf(lungs, 0),
-    alveolar: new Float64Array(M),
+    device: gasOf(lungs, network.sourceShare).subarray(0, columns),
+    ownDevice: gasOf(lungs, network.outerSourceShare).subarray(0, columns),
+    room: gasOf(lungs, 0).subarray(0, columns),
+    alveolar: new Float64Array(columns),
   }
 }
 
@@ -115,11 +121,13 @@ function gasOf(
   return Float64Array.of(o2, 0, 1 - o2, sourceShare, 1 - sourceShare, 0)
 }
 
-/** Everything holds room air, the bag is full (of room air if it can hold any), the alveoli are those of a patient on room air. */
-export function startOnRoomAir(system: TransientSystem): Float64Array {
+/** Everything holds room air, a bag without valve too; the alveoli are about those of a patient on room air. */
+export function startOnRoomAir(system: TransientSystem, bagShare = 1): Float64Array {
+  const { columns } = system
   const y = new Float64Array(system.size)
-  for (let p = 0; p < system.pockets; p++) y.set(system.room, p * M)
-  y[system.bagAt] = 1
+  for (let p = 0; p < system.pockets; p++) y.set(system.room, p * columns)
+  for (let j = BAG * columns; j < (BAG + 1) * columns; j++) y[j] = bagShare * (y[j] as number) // within the state
+  y[system.bagAt] = bagShare
   const { roomO2Fraction, uptakeShare, respiratoryExchangeRatio } = system.lungs
   const taken = uptakeShare / (1 - deadShare(system))
   COMPARTMENTS.forEach((_, i) => {
@@ -153,7 +161,7 @@ export function transientRates(
   for (let p = 0; p < system.pockets; p++) if (p !== BAG) pocketRates(system, rates, p)
   bagRates(system, rates)
   alveolarRates(system, stretch, y, rates)
-  if (stretch.phase === 'inspiration') countInspired(system, rates)
+  if (stretch.phase === 'inspiration' && system.columns > GASES) countInspired(system, rates)
 }
 
 function mixInspiration(system: TransientSystem, y: Float64Array): void {
@@ -222,24 +230,25 @@ function feed(
   gas: Float64Array,
   offset = 0,
 ): void {
+  const { columns, gasIn, flowIn } = system
   if (lps === 0) return
-  system.flowIn[pocket] = (system.flowIn[pocket] as number) + lps // indexes are pockets of this system
-  const at = pocket * M
-  for (let j = 0; j < M; j++) {
-    system.gasIn[at + j] = (system.gasIn[at + j] as number) + lps * (gas[offset + j] as number)
+  flowIn[pocket] = (flowIn[pocket] as number) + lps // indexes are pockets of this system
+  const at = pocket * columns
+  for (let j = 0; j < columns; j++) {
+    gasIn[at + j] = (gasIn[at + j] as number) + lps * (gas[offset + j] as number)
   }
 }
 
 function feedFrom(system: TransientSystem, pocket: number, lps: number, from: number): void {
-  feed(system, pocket, lps, system.now, from * M)
+  feed(system, pocket, lps, system.now, from * system.columns)
 }
 
 /** Present concentration: the state of a pocket with volume; the mean of what flows in for one without. */
 function settle(system: TransientSystem, y: Float64Array, pocket: number): void {
-  const { now, gasIn, flowIn, volumesL, room } = system
-  const at = pocket * M
+  const { now, gasIn, flowIn, volumesL, room, columns } = system
+  const at = pocket * columns
   const lps = flowIn[pocket] as number // a pocket of this system
-  for (let j = 0; j < M; j++) {
+  for (let j = 0; j < columns; j++) {
     if ((volumesL[pocket] as number) > 0) now[at + j] = y[at + j] as number
     else now[at + j] = lps > 0 ? (gasIn[at + j] as number) / lps : (room[j] as number)
   }
@@ -247,24 +256,24 @@ function settle(system: TransientSystem, y: Float64Array, pocket: number): void 
 
 /** Volume × dc/dt = what flows in × (its concentration − c). */
 function pocketRates(
-  { now, gasIn, flowIn, volumesL }: TransientSystem,
+  { now, gasIn, flowIn, volumesL, columns }: TransientSystem,
   rates: Float64Array,
   pocket: number,
 ): void {
   const volumeL = volumesL[pocket] as number // a pocket of this system
   if (volumeL <= 0) return
-  for (let j = pocket * M; j < (pocket + 1) * M; j++) {
+  for (let j = pocket * columns; j < (pocket + 1) * columns; j++) {
     rates[j] = ((gasIn[j] as number) - (flowIn[pocket] as number) * (now[j] as number)) / volumeL
   }
 }
 
 /** The bag's state holds amounts over its full volume, so that it may run empty. A valve keeps it at device gas. */
-function readBag({ network, now, device, bagAt }: TransientSystem, y: Float64Array): void {
+function readBag({ network, now, device, bagAt, columns }: TransientSystem, y: Float64Array): void {
   if (network.bag === null) return
   const filling = y[bagAt] as number // within the state
-  for (let j = 0; j < M; j++) {
-    const amount = y[BAG * M + j] as number // within the state
-    now[BAG * M + j] = network.bag.hasInletValve
+  for (let j = 0; j < columns; j++) {
+    const amount = y[BAG * columns + j] as number // within the state
+    now[BAG * columns + j] = network.bag.hasInletValve
       ? (device[j] as number)
       : filling > 1e-12
         ? amount / filling
@@ -273,30 +282,31 @@ function readBag({ network, now, device, bagAt }: TransientSystem, y: Float64Arr
 }
 
 /** Removes the rounding that is left when the bag has run empty. */
-export function emptyBag({ bagAt }: TransientSystem, y: Float64Array): void {
-  y.fill(0, BAG * M, (BAG + 1) * M)
+export function emptyBag({ bagAt, columns }: TransientSystem, y: Float64Array): void {
+  y.fill(0, BAG * columns, (BAG + 1) * columns)
   y[bagAt] = 0
 }
 
 function bagRates(
-  { network, now, device, bagAt, flows }: TransientSystem,
+  { network, now, device, bagAt, flows, columns }: TransientSystem,
   rates: Float64Array,
 ): void {
   if (network.bag === null) return
   const { volumeL } = network.bag
   const { deviceToBag, innerToBag, bagToInner } = flows
   rates[bagAt] = (deviceToBag + innerToBag - bagToInner) / volumeL
-  for (let j = 0; j < M; j++) {
-    // All three lie within the state: M columns of two pockets.
-    const inflow = deviceToBag * (device[j] as number) + innerToBag * (now[INNER * M + j] as number)
-    rates[BAG * M + j] = (inflow - bagToInner * (now[BAG * M + j] as number)) / volumeL
+  for (let j = 0; j < columns; j++) {
+    // All three lie within the state: columns columns of two pockets.
+    const inflow =
+      deviceToBag * (device[j] as number) + innerToBag * (now[INNER * columns + j] as number)
+    rates[BAG * columns + j] = (inflow - bagToInner * (now[BAG * columns + j] as number)) / volumeL
   }
 }
 
 /** Mixed alveolar gas: real gases by ventilation; by origin all of it is the patient's own. */
-function readAlveolar({ alveolar, alveoliAt }: TransientSystem, y: Float64Array): void {
+function readAlveolar({ alveolar, alveoliAt, columns }: TransientSystem, y: Float64Array): void {
   alveolar.fill(0)
-  alveolar[GASES + 2] = 1
+  if (columns > GASES) alveolar[GASES + 2] = 1
   COMPARTMENTS.forEach(({ ventilation }, i) => {
     const at = alveoliAt + i * (GASES + 1)
     for (let j = 0; j < GASES; j++) {
@@ -314,7 +324,7 @@ function alveolarRates(
   y: Float64Array,
   rates: Float64Array,
 ): void {
-  const { lungs, breath, flows, now, pockets, alveoliAt } = system
+  const { lungs, breath, flows, now, pockets, alveoliAt, columns } = system
   const uptakeLps = (lungs.uptakeShare * breath.tidalVolumeL) / breathPeriodS(breath)
   const breathesIn = phase === 'inspiration'
   for (let i = 0; i < COMPARTMENTS.length; i++) {
@@ -325,7 +335,7 @@ function alveolarRates(
     for (let j = 0; j < GASES; j++) {
       // Within the state: the last tank, and amount and volume of compartment i.
       const own = (y[at + j] as number) / (y[at + GASES] as number)
-      const moved = breathesIn ? (now[(pockets - 1) * M + j] as number) : own
+      const moved = breathesIn ? (now[(pockets - 1) * columns + j] as number) : own
       rates[at + j] = (lps * moved) / residualL
     }
     const takenLps = uptakeLps * uptake
@@ -339,13 +349,14 @@ function alveolarRates(
 
 /** Adds up the three origins at the opening, past the mixed airway and into the alveoli, over the tidal volume. */
 function countInspired(system: TransientSystem, rates: Float64Array): void {
-  const { now, gasIn, flows, breath, pockets, countersAt } = system
+  const { now, gasIn, flows, breath, pockets, countersAt, columns } = system
   const perBreath = flows.lungLps / breath.tidalVolumeL
   for (let j = 0; j < GASES; j++) {
     // Within the state and the pockets.
-    rates[countersAt + j] = (gasIn[MIXED * M + GASES + j] as number) / breath.tidalVolumeL
-    rates[countersAt + GASES + j] = perBreath * (now[MIXED * M + GASES + j] as number)
-    rates[countersAt + 2 * GASES + j] = perBreath * (now[(pockets - 1) * M + GASES + j] as number)
+    rates[countersAt + j] = (gasIn[MIXED * columns + GASES + j] as number) / breath.tidalVolumeL
+    rates[countersAt + GASES + j] = perBreath * (now[MIXED * columns + GASES + j] as number)
+    rates[countersAt + 2 * GASES + j] =
+      perBreath * (now[(pockets - 1) * columns + GASES + j] as number)
   }
 }
 

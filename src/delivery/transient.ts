@@ -22,13 +22,19 @@ export interface TransientOptions {
   /** Error allowed in one step of the integrator, in concentrations. */
   readonly tolerance: number
   readonly breathsMax: number
+  /** Filling of the bag before the first breath, 0–1. */
+  readonly bagStartShare: number
   readonly lungs: TransientLungs
+  /** Whether the three origins are carried beside the real gases; without them the totals read zero. */
+  readonly withOrigins: boolean
 }
 
 export const TRANSIENT_OPTIONS: TransientOptions = {
   settledChange: 1e-5,
   tolerance: 1e-7,
   breathsMax: 50_000,
+  bagStartShare: 1,
+  withOrigins: true,
   lungs: TRANSIENT_LUNGS,
 }
 
@@ -69,10 +75,13 @@ export function solveTransient(
   breath: BreathPattern,
   options: Partial<TransientOptions> = {},
 ): TransientResult {
-  const { settledChange, tolerance, breathsMax, lungs } = { ...TRANSIENT_OPTIONS, ...options }
-  const system = createTransientSystem(network, breath, lungs)
+  const { settledChange, tolerance, breathsMax, lungs, bagStartShare, withOrigins } = {
+    ...TRANSIENT_OPTIONS,
+    ...options,
+  }
+  const system = createTransientSystem(network, breath, { lungs, withOrigins })
   const memory = createDormandPrince(system.size)
-  const y = startOnRoomAir(system)
+  const y = startOnRoomAir(system, bagStartShare)
   const course: number[] = []
   let evaluations = 0
   let settled = false
@@ -159,7 +168,7 @@ function readTotals(
 ): Pick<TransientResult, 'source' | 'room' | 'expired' | 'bagStartL'> {
   const read = (column: number): TransientTotals => {
     const count = (counter: number): number =>
-      (y[system.countersAt + counter * 3 + column] as number) * system.breath.tidalVolumeL // nine counters
+      (y[system.countersAt + counter * 3 + column] ?? 0) * system.breath.tidalVolumeL
     return { openingInL: count(0), tracheaInL: count(1), alveoliInL: count(2) }
   }
   const bagL = system.network.bag?.volumeL ?? 0

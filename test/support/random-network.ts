@@ -157,7 +157,7 @@ function drawNetwork(draw: Draw, breath: BreathPattern, bag: Bag): Network {
     sideFromOuter: draw.chance(0.5),
     exchangeLps: exchangeShare * meanLps * draw.scaled(0.05, 8),
     captureOut: share(0.6, 0.2),
-    flushLps: flushShare * deviceFlowLps * draw.between(0.05, 0.95),
+    flushLps: flushShare * Math.min(deviceFlowLps, 10 * meanLps) * draw.between(0.05, 0.95),
     outerDeviceFlowLps: flowLps(0.5),
     outerSourceShare: share(0.6, 0.05),
     bag: hasBag ? bag : null,
