@@ -1,4 +1,5 @@
-// The tables of numbers in docs/models/<family>.md, made from the families themselves so that page and code cannot differ. Leaves out prose.
+// The tables in docs/models/<family>.md, made from families and evidence rows themselves so that page and code cannot differ. Leaves out prose.
+import type { EvidenceRow, RowUse } from '../../src/evidence/evidence-row.ts'
 import type { InterfaceFamily, PrintedFraction } from '../../src/kit/interface-family.ts'
 import { UNCHECKED_WIDENING } from '../../src/kit/interface-family.ts'
 import type { Provenance } from '../../src/units/provenance.ts'
@@ -7,6 +8,9 @@ import type { Spread } from '../../src/units/spread.ts'
 
 export const NUMBERS_BEGIN = '<!-- numbers from src/kit/families: begin -->'
 export const NUMBERS_END = '<!-- numbers from src/kit/families: end -->'
+
+export const CHECKS_BEGIN = '<!-- checks from src/evidence/rows: begin -->'
+export const CHECKS_END = '<!-- checks from src/evidence/rows: end -->'
 
 /** What the pages call each field of a gas behaviour, with its unit. */
 const LABELS: Readonly<Record<string, string>> = {
@@ -49,6 +53,37 @@ export function numbersBlock(family: InterfaceFamily): string {
       : '**Not checked against measurements.**',
     NUMBERS_END,
   ].join('\n')
+}
+
+const USES: readonly RowUse[] = ['judge', 'calibrate', 'trend', 'context']
+
+/** How many engine rows of the family each source gives, by use; limiting cases counted apart. Marks included. */
+export function checksBlock(family: InterfaceFamily, rows: readonly EvidenceRow[]): string {
+  const own = rows.filter((one) => one.family === family.id && one.kind === 'model')
+  const measured = own.filter((one) => !one.isLimitingCase)
+  const limiting = own.length - measured.length
+  const sources = [...new Set(measured.map(sourceText))].toSorted()
+  const table = sources.map((source) => {
+    const ofSource = measured.filter((one) => sourceText(one) === source)
+    const counts = USES.map((use) => ofSource.filter((one) => one.use === use).length)
+    return `| ${source} | ${counts.map((count) => (count === 0 ? '–' : String(count))).join(' | ')} |`
+  })
+  return [
+    CHECKS_BEGIN,
+    ...(table.length === 0
+      ? ['No row of the evidence report runs this family.']
+      : [
+          '| source | judge | calibrate | direction only | context |',
+          '| --- | --- | --- | --- | --- |',
+          ...table,
+        ]),
+    ...(limiting === 0 ? [] : ['', `Limiting cases that are exact arithmetic: ${limiting}.`]),
+    CHECKS_END,
+  ].join('\n')
+}
+
+function sourceText(one: EvidenceRow): string {
+  return one.source ?? 'common practice, arithmetic'
 }
 
 function sizeTable(family: InterfaceFamily): readonly string[] {
