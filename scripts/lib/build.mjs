@@ -1,5 +1,5 @@
 // Builds the parts of dist/ that are stale: library, its types, command line, web page. Needs the npm packages.
-import { existsSync, rmSync } from 'node:fs'
+import { existsSync, renameSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { hashOf, readStamp, writeStamp } from './hash.mjs'
 import { CACHE, DIST, ROOT, WEB_DIST } from './paths.mjs'
@@ -23,13 +23,13 @@ const PARTS = {
 }
 
 /** Builds the named parts where their sources changed since the last build; throws when one fails. */
-export async function build(names = Object.keys(PARTS)) {
+export async function build(names = Object.keys(PARTS), { say = console.log } = {}) {
   const wanted = hashOf(SOURCES)
   for (const name of names) {
     const { product, build: buildPart } = PARTS[name]
     const stamp = join(CACHE, `built-${name}`)
     if (readStamp(stamp) === wanted && existsSync(product)) continue
-    console.log(`building ${name} …`)
+    say(`building ${name} …`)
     await buildPart()
     if (!existsSync(product)) throw new Error(`build of ${name} left no ${product}`)
     writeStamp(stamp, wanted)
@@ -62,15 +62,19 @@ async function buildTypes() {
 }
 
 async function buildCli() {
+  const product = join(DIST, 'cli', 'oxwright.mjs')
+  // Set in place whole, so that a run beside this one never reads half a bundle.
+  const beside = `${product}.${process.pid}`
   await bundle({
     entryPoints: ['src/cli/main.ts'],
-    outfile: join(DIST, 'cli', 'oxwright.mjs'),
+    outfile: beside,
     platform: 'node',
     target: 'node20',
     banner: {
       js: "import { createRequire as oxwrightRequire } from 'node:module'; const require = oxwrightRequire(import.meta.url);",
     },
   })
+  renameSync(beside, product)
 }
 
 async function buildWeb() {

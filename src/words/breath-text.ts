@@ -25,6 +25,26 @@ export const ORIGIN_ORDER = [
   'expired',
 ] as const satisfies readonly (keyof Origins)[]
 
+/** Rows of the table of one breath, in the order they are shown. */
+export const BREATH_ROW_NAMES = {
+  effective: 'effective inspired fraction',
+  printed: 'printed or quoted',
+  opening: 'mean fraction at the airway opening',
+  trachea: 'mean fraction in the windpipe',
+  fresh: 'mean fraction of what is inhaled for the first time',
+  breathToBreath: 'from breath to breath',
+  inspiredCo2: 'inspired carbon dioxide',
+  margin: 'device stream against peak inspiratory flow',
+  wasted: 'device gas never inhaled',
+  bag: 'reservoir bag at its lowest',
+  alveolarO2: 'alveolar PO2',
+  saturation: 'saturation',
+  oxygenUsed: 'oxygen used',
+  pressure: 'mean airway pressure, mouth open to closed',
+} as const
+
+export type BreathRow = keyof typeof BREATH_ROW_NAMES
+
 export const RIBBON_WORDS = {
   title: 'Breath ribbon: where the inhaled gas comes from',
   flowAxis: 'inspiratory flow, L/min',

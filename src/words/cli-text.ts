@@ -56,6 +56,7 @@ export const VERB_HELP = {
       },
       ...SHELF,
       { option: '--svg FILE', help: 'write the breath ribbon; with --set-up: before and after' },
+      { option: '--pressure UNIT', help: 'kPa or mmHg (default kPa)' },
       ...COMMON,
     ],
     examples: [
@@ -66,10 +67,11 @@ export const VERB_HELP = {
   },
   evidence: {
     usage: 'evidence',
-    summary: 'every outside check: published value beside ours, and every miss',
+    summary: 'the outside checks: published values beside ours, and every miss',
     options: [
       { option: '--family ID', help: 'one interface family, such as nasal-cannula' },
-      { option: '--misses', help: 'only the rows that miss, with what would remove the miss' },
+      { option: '--misses', help: 'only what misses, with what would remove each miss' },
+      { option: '--all', help: 'every row; without it only totals, interfaces and misses' },
       ...COMMON,
     ],
     examples: ['evidence', 'evidence --family nasal-cannula', 'evidence --misses --json'],
@@ -198,6 +200,11 @@ export const CLI_WORDS = {
   theShelf: 'the shelf',
   bug: 'This is a bug in oxwright. Please report it with the command and the case that showed it:',
   goal: 'goal',
+  pressure: 'barometric pressure',
+  shelf: 'shelf',
+  sample: 'sample',
+  named: 'instead',
+  inhaled: 'one breath of the middle patient',
   reachWritten: 'reach chart written to',
   ribbonWritten: 'breath ribbon written to',
   mind: 'mind',
@@ -219,6 +226,8 @@ export const CLI_WORDS = {
     saturation: 'saturation, %',
     oxygen: 'oxygen, L/min',
     holds: 'holds until',
+    quantity: 'result',
+    value: '',
   },
 } as const
 

@@ -43,7 +43,9 @@ const SWITCH_NAMES: Readonly<Record<string, string>> = { true: 'yes', false: 'no
 
 function flipValueText(flip: Flip): string {
   const { path, value, unit } = flip
-  if (typeof value === 'string') return nameIn(CHOICE_NAMES[path] ?? SWITCH_NAMES, value)
+  if (typeof value === 'string') {
+    return withUnit(nameIn(CHOICE_NAMES[path] ?? SWITCH_NAMES, value), unit)
+  }
   if (path === 'patient.ageYears') return ageText(value)
   if (path === 'patient.weightKg') return kgText(value)
   const step = FLIP_STEPS[path]

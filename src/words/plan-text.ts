@@ -1,4 +1,5 @@
 // A plan in words: the answer first, then each ranked set-up's chance, hold, print, reasons. Leaves out layout.
+import type { Shelf } from '../kit/shelf.ts'
 import type {
   Band,
   GuidelineStart,
@@ -22,13 +23,13 @@ import {
 import { EXCLUSION_NAMES } from './remark-exclusions.ts'
 import { remarkText } from './remark-text.ts'
 import { nameIn } from './remark-value.ts'
-import { setUpText } from './set-up-text.ts'
+import { setUpText, sourceText } from './set-up-text.ts'
 
 /** The answer in one primary line: set-up first, what it gives, its chance. */
-export function answerText(plan: Plan): string {
+export function answerText(plan: Plan, shelf?: Pick<Shelf, 'interfaces'>): string {
   const first = plan.ranked[0]
   if (first === undefined) return `No set-up to offer for ${goalText(plan.goal)}`
-  return setUpText(first.setUp)
+  return setUpText(first.setUp, shelf)
 }
 
 /** What the first set-up gives and how likely it lands in the goal, as sentences. */
@@ -116,12 +117,18 @@ export function oxygenCellText(ranked: RankedSetUp): string {
 /** The breathing rate at which the set-up leaves the goal. */
 export function holdsUntilText(holds: HoldsUntil): string {
   if (holds.ratePerMin === null) {
-    return holds.side === null ? 'at every rate looked at' : `${holds.side} the goal already`
+    return holds.side === null ? 'at every rate' : `${holds.side} the goal already`
   }
   return `until ${numberText(holds.ratePerMin, 1)}/min, then ${SIDE_TEXTS[holds.side ?? 'below']}`
 }
 
 const SIDE_TEXTS = { below: 'below', above: 'above' } as const
+
+/** The other sources that would do as well; null where there is none. */
+export function twinsText(ranked: RankedSetUp): string | null {
+  const sources = [...new Set(ranked.twins.map(({ source }) => sourceText(source)))]
+  return sources.length === 0 ? null : `as well on: ${sources.join('; ')}`
+}
 
 /** Every remark of one set-up, most pressing first: what to mind, humidity, what to watch. */
 export function notesOf(ranked: RankedSetUp): readonly string[] {
@@ -135,10 +142,10 @@ export function guidelineText(start: GuidelineStart): string {
 }
 
 /** Whether and how the reading was used. */
-export function readingText(reading: ReadingUse, draws: number): string {
+export function readingText(reading: ReadingUse): string {
   if (!reading.isUsed) return averagesText(reading)
-  const said = `narrowed by the reading; it leaves about ${numberText(reading.effectiveDraws, 10)} of ${draws} draws to speak`
-  return reading.wasRedrawn ? `${said}, drawn again around it` : said
+  const said = `it narrows the forecast (${numberText(reading.effectiveDraws, 10)} effective draws)`
+  return reading.wasRedrawn ? `${said}; drawn again around it` : said
 }
 
 export function excludedGroupText(group: ExcludedGroup): string {

@@ -14,7 +14,7 @@ import type { RemarkTexts, RemarkValues } from './remark-value.ts'
 
 const WHY_NOT_FIRST_TEXTS: RemarkTexts = {
   EQUAL_BUT_MORE_TO_BEAR: () =>
-    'counts as equal to the first; harm, comfort, humidity, gas use and changes at the bed put it after',
+    'equal to the first; harm, comfort, humidity, gas use or changes at the bed put it after',
   MORE_TO_BEAR: () => 'more to bear than the first: comfort, humidity, gas use, changes at the bed',
   GIVES_LESS_OXYGEN: (v) =>
     `inspired fraction ${fractionText(numberOf(v, 'o2Fraction'))} against ${fractionText(numberOf(v, 'firstO2Fraction'))} of the first`,

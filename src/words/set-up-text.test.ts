@@ -1,7 +1,7 @@
 // A set-up as it would be said at the bed. Leaves out what it delivers.
 import { describe, expect, it } from 'vitest'
 import type { SetUp } from '../kit/set-up.ts'
-import { setUpOnNowText, setUpShortText, setUpText } from './set-up-text.ts'
+import { setUpOnNowText, setUpShortText, setUpText, sourceText } from './set-up-text.ts'
 
 const CANNULA: SetUp = {
   family: 'nasal-cannula',
@@ -9,7 +9,7 @@ const CANNULA: SetUp = {
   fit: 'gentle',
   source: {
     id: 'wall-15',
-    label: 'wall',
+    label: 'Flowmeter 1–15 L/min',
     count: 1,
     place: 'everywhere',
     kind: 'wall-flowmeter',
@@ -30,7 +30,7 @@ const CANNULA: SetUp = {
 describe('set-ups in words', () => {
   it('name interface, size, setting, flow and source', () => {
     expect(setUpShortText(CANNULA)).toBe('nasal cannula, adult, 2 L/min')
-    expect(setUpText(CANNULA)).toBe('nasal cannula, adult, 2 L/min, wall flowmeter')
+    expect(setUpText(CANNULA)).toBe('nasal cannula, adult, 2 L/min (Flowmeter 1–15 L/min)')
     const valve: SetUp = { ...CANNULA, family: 'entrainment-mask', setO2Fraction: 0.28 }
     expect(setUpShortText(valve)).toBe('air-entrainment mask, adult, set to 0.28, 2 L/min')
   })
@@ -44,7 +44,7 @@ describe('set-ups in words', () => {
       flow: { kind: 'flush' },
     }
     expect(setUpText(loose)).toBe(
-      'simple mask, adult, flush (meter fully open), wall flowmeter, bubble humidifier, loose fit',
+      'simple mask, adult, flush, meter fully open (Flowmeter 1–15 L/min), bubble humidifier, loose fit',
     )
     const under: SetUp = {
       ...CANNULA,
@@ -54,6 +54,16 @@ describe('set-ups in words', () => {
     expect(setUpShortText(under)).toBe(
       'nasal cannula under a mask, adult, 2 L/min, simple mask over it at 5 L/min',
     )
+  })
+
+  it('tell two interfaces of one family apart by the shelf’s own labels', () => {
+    const row = { family: 'nasal-cannula', place: 'everywhere', sizes: [] } as const
+    const soft = { ...row, id: 'soft', label: 'Soft prongs' }
+    const firm = { ...row, id: 'firm', label: 'Firm prongs' }
+    const setUp: SetUp = { ...CANNULA, interfaceId: 'soft' }
+    expect(setUpText(setUp, { interfaces: [soft, firm] })).toContain('Soft prongs')
+    expect(setUpText(setUp, { interfaces: [soft] })).not.toContain('Soft prongs')
+    expect(sourceText({ ...CANNULA.source, label: '' })).toBe('wall flowmeter')
   })
 
   it('name what is on now as typed, room air too', () => {

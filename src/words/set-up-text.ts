@@ -1,12 +1,13 @@
 // A set-up in one line, as it would be said at the bed. Leaves out what it delivers.
 import type { SetUp } from '../kit/set-up.ts'
-import type { FlowStep } from '../kit/source-row.ts'
+import type { Shelf } from '../kit/shelf.ts'
+import type { FlowStep, SourceRow } from '../kit/source-row.ts'
 import type { SetUpOnNow } from '../patient/case.ts'
 import { FAMILY_NAMES, FIT_NAMES, HUMIDIFICATION_NAMES, SIZE_NAMES, SOURCE_NAMES } from './names.ts'
 import { flowText, fractionText } from './number-text.ts'
 
 export function flowStepText(step: FlowStep): string {
-  return step.kind === 'flush' ? 'flush (meter fully open)' : flowText(step.flowLpm)
+  return step.kind === 'flush' ? 'flush, meter fully open' : flowText(step.flowLpm)
 }
 
 function typedFlowText(flowLpm: number | 'flush'): string {
@@ -24,11 +25,16 @@ export function setUpShortText(setUp: SetUp): string {
   ])
 }
 
-/** With source, humidifier and a fit that is not the usual one. */
-export function setUpText(setUp: SetUp): string {
+/** The source as the shelf labels it, else by its kind. */
+export function sourceText(source: SourceRow): string {
+  return source.label === '' ? SOURCE_NAMES[source.kind] : source.label
+}
+
+/** With source, humidifier and a fit that is not the usual one; the shelf tells two interfaces of one family apart. */
+export function setUpText(setUp: SetUp, shelf?: Pick<Shelf, 'interfaces'>): string {
   return listed([
-    setUpShortText(setUp),
-    SOURCE_NAMES[setUp.source.kind],
+    `${setUpShortText(setUp)} (${sourceText(setUp.source)})`,
+    shelf === undefined ? '' : ownLabel(setUp, shelf),
     setUp.humidification === 'none' ? '' : HUMIDIFICATION_NAMES[setUp.humidification],
     setUp.fit === 'gentle' ? '' : FIT_NAMES[setUp.fit],
   ])
@@ -49,6 +55,13 @@ export function setUpOnNowText(setUp: SetUpOnNow | null): string {
     SOURCE_NAMES[setUp.sourceKind],
     setUp.fit === undefined ? '' : FIT_NAMES[setUp.fit],
   ])
+}
+
+/** The interface's own label where the shelf holds more than one row of the family. */
+function ownLabel(setUp: SetUp, shelf: Pick<Shelf, 'interfaces'>): string {
+  const rows = shelf.interfaces.filter(({ family }) => family === setUp.family)
+  const row = rows.find(({ id }) => id === setUp.interfaceId)
+  return rows.length > 1 && row !== undefined ? row.label : ''
 }
 
 function overText(setUp: SetUp): string {

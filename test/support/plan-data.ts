@@ -8,7 +8,7 @@ export const WALL_CANNULA: SetUp = {
   fit: 'gentle',
   source: {
     id: 'wall-15',
-    label: 'wall',
+    label: 'Flowmeter 1–15 L/min',
     count: 1,
     place: 'everywhere',
     kind: 'wall-flowmeter',
@@ -31,6 +31,7 @@ export function rankedData(changes: Partial<RankedSetUp> = {}): RankedSetUp {
     saturationPercent: { median: 91.2, low: 88, high: 94 },
     chance: { below: 0.081, inRange: 0.742, above: 0.177 },
     score: 0.7,
+    twins: [],
     printedO2Fraction: { low: 0.28, high: 0.28 },
     oxygenUsedLpm: 2,
     demandMarginLpm: { median: -28, low: -36, high: -20 },

@@ -1,0 +1,29 @@
+// What a verb of the command line is, and what it is given. Leaves out the verbs.
+import type { OptionKinds, ParsedWords } from './arguments.ts'
+import type { ExitCode } from './exit-codes.ts'
+import type { Terminal } from './terminal.ts'
+
+export interface VerbRun {
+  readonly words: ParsedWords
+  readonly terminal: Terminal
+  readonly version: string
+}
+
+export interface Verb {
+  readonly options: OptionKinds
+  /** Whether a case is named. */
+  readonly takesCase: boolean
+  run(run: VerbRun): ExitCode
+}
+
+/** Options that every verb has. */
+export const COMMON_OPTIONS = { json: 'switch', progress: 'switch', help: 'switch' } as const
+
+/** Options of verbs that read a shelf. */
+export const SHELF_OPTIONS = {
+  shelf: 'text',
+  ward: 'text',
+  draws: 'text',
+  seed: 'text',
+  svg: 'text',
+} as const

@@ -1,0 +1,14 @@
+// The verbs of the command line by name. A new verb is one line here, one file, and its help in words/cli-text.ts.
+import type { VerbName } from '../words/cli-text.ts'
+import type { Verb } from './verb.ts'
+import { breathVerb } from './verb-breath.ts'
+import { evidenceVerb } from './verb-evidence.ts'
+import { planVerb } from './verb-plan.ts'
+
+export type { VerbName }
+
+export const VERBS: Readonly<Record<VerbName, Verb>> = {
+  plan: planVerb,
+  breath: breathVerb,
+  evidence: evidenceVerb,
+}
