@@ -60,10 +60,17 @@ export const AT = {
    */
   tank: 57,
   tankRise: 65,
+  /** How far the flow of one outlet leans to the end of the step, against all that the pocket gives off: shifts that outlet's mean by skew × rise. */
+  innerToMixedSkew: 73,
+  innerToOuterSkew: 74,
+  outerToInnerSkew: 75,
+  outerToSideSkew: 76,
+  mixedToInnerSkew: 77,
+  mixedToSideSkew: 78,
 } as const
 
 export const MAX_SERIAL = 8
-export const STRIDE = AT.tankRise + MAX_SERIAL
+export const STRIDE = AT.mixedToSideSkew + 1
 
 export interface Program {
   steps: number
@@ -167,6 +174,8 @@ function compileInspiration(
     writeShare(c, at + A.innerDraw, drawL / innerL, (drawnRiseL - bagRiseL) / innerL, change)
     writeShare(c, at + A.innerRoom, innerRoomL / innerL, 0, change)
   }
+  const innerLean = innerL > 0 ? (drawnRiseL + deviceRiseL) / innerL : 0
+  c[at + A.innerToMixedSkew] = skew(demandRiseL, throughInnerL, innerLean)
   if (throughSideL > 0) writePocket(c, at + A.side, throughSideL, network.sideL)
   if (network.hasOuter) {
     const ownL = network.outerDeviceFlowLps * durationS
@@ -183,6 +192,9 @@ function compileInspiration(
       writeShare(c, at + A.outerRoom, roomL / outerL, roomRiseL / outerL, change)
       writeShare(c, at + A.outerDevice, ownL / outerL, 0, change)
       writeShare(c, at + A.outerInner, surplusL / outerL, surplusRiseL / outerL, change)
+      c[at + A.innerToOuterSkew] = skew(surplusRiseL, surplusL, innerLean)
+      c[at + A.outerToInnerSkew] = skew(drawnRiseL - bagRiseL, drawL, change)
+      c[at + A.outerToSideSkew] = skew(sideRiseL, sideL, change)
     }
   }
   c[at + A.reverse] = surplusL > 0 ? 1 : 0
@@ -227,6 +239,9 @@ function compileExpiration(
     writeShare(c, at + A.innerMixed, mixedL / innerL, mixedRiseL / innerL, change)
     writeShare(c, at + A.innerRoom, innerRoomL / innerL, drawRiseL / innerL, change)
   }
+  const flushedRiseL = flushedL > 0 ? -intoInnerRiseL : 0
+  const innerLean = innerL > 0 ? (mixedRiseL + drawRiseL) / innerL : 0
+  c[at + A.innerToMixedSkew] = skew(flushedRiseL, flushedL, innerLean)
   const intoSideL = volumeL - mixedL + flushedL
   writePocket(c, at + A.side, intoSideL, network.sideL)
   if (network.hasOuter) {
@@ -236,6 +251,7 @@ function compileExpiration(
     const sideL = network.sideFromOuter ? intoSideL : 0
     const outerL = exchangeL + ownL + lostL + overflowL + sideL
     const overflowRiseL = overflowL > 0 ? intoInnerRiseL : 0
+    c[at + A.innerToOuterSkew] = skew(overflowRiseL, overflowL, innerLean)
     const sideRiseL = network.sideFromOuter ? riseL - intoInnerRiseL : 0
     writePocket(c, at + A.outer, outerL, network.outerL)
     if (outerL > 0) {
@@ -248,12 +264,13 @@ function compileExpiration(
     }
   }
   const throughMixedL = volumeL + flushedL
-  const flushedRiseL = flushedL > 0 ? -intoInnerRiseL : 0
   writePocket(c, at + A.mixed, throughMixedL, network.mixedL)
   if (throughMixedL > 0) {
     const change = (riseL + flushedRiseL) / throughMixedL
     writeShare(c, at + A.mixedInner, flushedL / throughMixedL, flushedRiseL / throughMixedL, change)
     writeShare(c, at + A.mixedOther, volumeL / throughMixedL, riseL / throughMixedL, change)
+    c[at + A.mixedToInnerSkew] = skew(mixedRiseL, mixedL, change)
+    c[at + A.mixedToSideSkew] = skew(riseL - intoInnerRiseL, intoSideL, change)
   }
   c[at + A.reverse] = flushedL > 0 ? 1 : 0
   c[at + A.lungL] = volumeL
@@ -265,6 +282,14 @@ function compileExpiration(
 function excessL(volumeL: number, thanL: number): number {
   const excess = volumeL - thanL
   return excess > 1e-12 * volumeL ? excess : 0
+}
+
+/**
+ * With flow 1 + a (t − 1/2) through the outlet and 1 + b (t − 1/2) through the pocket, a rise r shifts the outlet's mean by
+ * r (a − b)/12 against the pocket's. Over all outlets the shifts cancel, so no gas is lost.
+ */
+function skew(riseL: number, outletL: number, pocketLean: number): number {
+  return outletL > 0 ? (riseL / outletL - pocketLean) / 12 : 0
 }
 
 /** Share of one inflow in all, and how much it rises over the step: its own relative rise less its part of the whole's. */

@@ -184,13 +184,14 @@ function passInspiration(program: Program, block: TracerBlock, trace: TracerTrac
         }
       }
       const fromOuter = c[at + A.innerDraw] as number
+      const drawn = outerMean + (c[at + A.outerToInnerSkew] as number) * outerRise
       let innerIn =
         (c[at + A.innerDevice] as number) * device +
-        fromOuter * outerMean +
+        fromOuter * drawn +
         (c[at + A.innerRoom] as number) * roomGas
       let innerInRise =
         (c[at + A.innerDeviceRise] as number) * device +
-        (c[at + A.innerDrawRise] as number) * outerMean +
+        (c[at + A.innerDrawRise] as number) * drawn +
         fromOuter * outerRise +
         (c[at + A.innerRoomRise] as number) * roomGas
       if (hasBag) {
@@ -213,8 +214,9 @@ function passInspiration(program: Program, block: TracerBlock, trace: TracerTrac
         (c[innerAt + P.gain] as number) * innerInRise
       if (hasOuter && overflows) {
         const fromInner = c[at + A.outerInner] as number
-        outerIn += fromInner * innerMean
-        outerInRise += (c[at + A.outerInnerRise] as number) * innerMean + fromInner * innerRise
+        const surplus = innerMean + (c[at + A.innerToOuterSkew] as number) * innerRise
+        outerIn += fromInner * surplus
+        outerInRise += (c[at + A.outerInnerRise] as number) * surplus + fromInner * innerRise
         const gap = (z[j] as number) - outerIn
         outerMean =
           outerIn +
@@ -227,10 +229,12 @@ function passInspiration(program: Program, block: TracerBlock, trace: TracerTrac
           (c[outerAt + P.keep] as number) * gap +
           (c[outerAt + P.gain] as number) * outerInRise
       }
-      let opening = innerMean
+      let opening = innerMean + (c[at + A.innerToMixedSkew] as number) * innerRise
       let openingRise = innerRise
       if (mixedSide > 0) {
-        const sideIn = sideFromOuter ? outerMean : roomGas
+        const sideIn = sideFromOuter
+          ? outerMean + (c[at + A.outerToSideSkew] as number) * outerRise
+          : roomGas
         const sideInRise = sideFromOuter ? outerRise : 0
         const gap = (z[side0 + j] as number) - sideIn
         const sideMean =
@@ -241,7 +245,7 @@ function passInspiration(program: Program, block: TracerBlock, trace: TracerTrac
           sideIn +
           (c[sideAt + P.keep] as number) * gap +
           (c[sideAt + P.gain] as number) * sideInRise
-        opening = mixedInner * innerMean + mixedSide * sideMean
+        opening = mixedInner * opening + mixedSide * sideMean
         openingRise = mixedInner * innerRise + mixedSide * sideRise
       }
       const mixedGap = (z[mixed0 + j] as number) - opening
@@ -325,16 +329,18 @@ function passExpiration(program: Program, block: TracerBlock, trace: TracerTrace
       let innerInRise =
         (c[at + A.innerDeviceRise] as number) * device +
         (c[at + A.innerRoomRise] as number) * roomGas
+      let flushed = 0
       let mixedIn = through
       let mixedInRise = throughRise
       if (flushes) {
         const gap = inner - innerIn
-        const flushed =
+        flushed =
           innerIn +
           (c[innerAt + P.stay] as number) * gap -
           (c[innerAt + P.lag] as number) * innerInRise
         const flushedRise =
           (c[innerAt + P.rise] as number) * gap + (c[innerAt + P.pass] as number) * innerInRise
+        flushed += (c[at + A.innerToMixedSkew] as number) * flushedRise
         const fromLung = c[at + A.mixedOther] as number
         const fromInner = c[at + A.mixedInner] as number
         mixedIn = fromLung * through + fromInner * flushed
@@ -361,8 +367,9 @@ function passExpiration(program: Program, block: TracerBlock, trace: TracerTrace
       }
       if (!flushes) {
         const fromMixed = c[at + A.innerMixed] as number
-        innerIn += fromMixed * leaving
-        innerInRise += fromMixed * leavingRise + (c[at + A.innerMixedRise] as number) * leaving
+        const expired = leaving + (c[at + A.mixedToInnerSkew] as number) * leavingRise
+        innerIn += fromMixed * expired
+        innerInRise += fromMixed * leavingRise + (c[at + A.innerMixedRise] as number) * expired
       }
       const innerGap = inner - innerIn
       const innerMean =
@@ -378,33 +385,35 @@ function passExpiration(program: Program, block: TracerBlock, trace: TracerTrace
       openingOutL[j] =
         (openingOutL[j] as number) +
         (c[at + A.leavesL] as number) * leaving -
-        (c[at + A.flushedL] as number) * innerMean
-      const sideGap = (z[side0 + j] as number) - leaving
+        (c[at + A.flushedL] as number) * flushed
+      const sideIn = leaving + (c[at + A.mixedToSideSkew] as number) * leavingRise
+      const sideGap = (z[side0 + j] as number) - sideIn
       z[side0 + j] =
-        leaving +
+        sideIn +
         (c[sideAt + P.keep] as number) * sideGap +
         (c[sideAt + P.gain] as number) * leavingRise
       if (hasOuter) {
         const own = outerDevice[j] as number
         const sideMean =
-          leaving +
+          sideIn +
           (c[sideAt + P.stay] as number) * sideGap -
           (c[sideAt + P.lag] as number) * leavingRise
         const sideRise =
           (c[sideAt + P.rise] as number) * sideGap + (c[sideAt + P.pass] as number) * leavingRise
         const fromInner = c[at + A.outerInner] as number
+        const overflow = innerMean + (c[at + A.innerToOuterSkew] as number) * innerRise
         const fromSide = c[at + A.outerSide] as number
         const outerIn =
           (c[at + A.outerRoom] as number) * roomGas +
           (c[at + A.outerDevice] as number) * own +
           (c[at + A.outerInnerDevice] as number) * device +
-          fromInner * innerMean +
+          fromInner * overflow +
           fromSide * sideMean
         const outerInRise =
           (c[at + A.outerRoomRise] as number) * roomGas +
           (c[at + A.outerDeviceRise] as number) * own +
           (c[at + A.outerInnerDeviceRise] as number) * device +
-          (c[at + A.outerInnerRise] as number) * innerMean +
+          (c[at + A.outerInnerRise] as number) * overflow +
           fromInner * innerRise +
           (c[at + A.outerSideRise] as number) * sideMean +
           fromSide * sideRise
