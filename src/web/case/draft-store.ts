@@ -1,0 +1,40 @@
+// Keeps the typed case in this browser, so that a reload loses nothing. Leaves out any server.
+import { CHANGES } from '../../patient/case.ts'
+import type { Draft } from './draft.ts'
+
+const KEY = 'oxwright.draft.1'
+
+/** What is kept, or undefined where nothing is or it cannot be read. */
+export function keptDraft(storage: Pick<Storage, 'getItem'>): Draft | undefined {
+  try {
+    const kept: unknown = JSON.parse(storage.getItem(KEY) ?? 'null')
+    return isDraft(kept)
+      ? { ...kept, changes: CHANGES.filter((change) => kept.changes.includes(change)) }
+      : undefined
+  } catch {
+    // Blocked storage or a broken entry: the page starts without it.
+    return undefined
+  }
+}
+
+/** Whether it could be kept; private windows may refuse. */
+export function keepDraft(storage: Pick<Storage, 'setItem'>, draft: Draft): boolean {
+  try {
+    storage.setItem(KEY, JSON.stringify(draft))
+    return true
+  } catch {
+    return false
+  }
+}
+
+function isDraft(kept: unknown): kept is Draft {
+  if (typeof kept !== 'object' || kept === null) return false
+  const { texts, changes, exampleId } = kept as Partial<Record<keyof Draft, unknown>>
+  return (
+    typeof texts === 'object' &&
+    texts !== null &&
+    Object.values(texts).every((text) => typeof text === 'string') &&
+    Array.isArray(changes) &&
+    (exampleId === null || typeof exampleId === 'string')
+  )
+}

@@ -1,0 +1,13 @@
+// Starts the page. Leaves out everything it shows.
+import { createRoot } from 'react-dom/client'
+import { assert } from '../errors.ts'
+import { PAGE_WORDS } from '../words/web-page-text.ts'
+import { App } from './app.tsx'
+import './styles/tokens.css'
+import './styles/page.css'
+import './styles/print.css'
+
+const root = document.getElementById('root')
+assert(root !== null, 'web/root in page')
+document.title = PAGE_WORDS.documentTitle
+createRoot(root).render(<App />)

@@ -1,0 +1,97 @@
+// The first page: a case on one side, its answer on the other. Leaves out the other places of the product.
+import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react'
+import { Button } from 'react-aria-components'
+import { remarkText } from '../../words/remark-text.ts'
+import { caseLineText } from '../../words/web-answer-text.ts'
+import { PAGE_WORDS } from '../../words/web-page-text.ts'
+import { readDraft } from '../case/case-input.ts'
+import { keepDraft, keptDraft } from '../case/draft-store.ts'
+import { wardIdOf } from '../case/draft.ts'
+import type { Draft } from '../case/draft.ts'
+import { firstExample } from '../case/examples.ts'
+import { CaseForm } from '../case-form/case-form.tsx'
+import type { PlanRequest } from '../worker/core-api.ts'
+import { usePlan } from '../worker/use-plan.ts'
+import { Result } from './result.tsx'
+import { useSettled } from './use-settled.ts'
+
+/** Shown before the first answer brings its own. */
+const EMERGENCY_ALWAYS = ['EMERGENCY_OXYGEN_FIRST', 'EMERGENCY_NOT_BREATHING'].map((code) => ({
+  code,
+  values: {},
+}))
+
+export function BedsidePage() {
+  const [draft, setDraft] = useState<Draft>(() => keptDraft(localStorage) ?? firstExample().draft)
+  const [before, setBefore] = useState<Draft | null>(null)
+  const [isFormOpen, setFormOpen] = useState(false)
+  const [attempt, setAttempt] = useState(0)
+  const settled = useSettled(draft)
+  const read = useMemo(() => readDraft(settled), [settled])
+  const state = usePlan(useRequest(settled, read), attempt)
+  const planned = useDeferredValue(state.planned)
+  useEffect(() => {
+    keepDraft(localStorage, draft)
+  }, [draft])
+  const replace = useCallback(
+    (next: Draft) => {
+      setBefore(draft)
+      setDraft(next)
+    },
+    [draft],
+  )
+  const problems = read.ok ? [] : read.problems
+  return (
+    <>
+      <section className="emergency" aria-label={PAGE_WORDS.emergency}>
+        {(planned?.plan.emergency ?? EMERGENCY_ALWAYS).map((line) => (
+          <p key={line.code}>{remarkText(line)}</p>
+        ))}
+      </section>
+      <main className="page">
+        <h1 className="unseen">{PAGE_WORDS.heading}</h1>
+        <section className="case" aria-labelledby="case-heading">
+          <h2 id="case-heading">{PAGE_WORDS.theCase}</h2>
+          {read.ok ? <p className="case-line">{caseLineText(read.case)}</p> : null}
+          <Button
+            className="button form-switch"
+            aria-expanded={isFormOpen}
+            onPress={() => setFormOpen(!isFormOpen)}
+          >
+            {isFormOpen ? PAGE_WORDS.hideForm : PAGE_WORDS.editCase}
+          </Button>
+          <div className="form-holder" data-open={isFormOpen}>
+            <CaseForm
+              form={{ draft, problems, assumed: planned?.plan.assumed ?? [], change: setDraft }}
+              before={before}
+              onReplace={replace}
+            />
+          </div>
+        </section>
+        <section className="result" id="answer" aria-labelledby="answer-heading" tabIndex={-1}>
+          <h2 id="answer-heading" className="unseen">
+            {PAGE_WORDS.theAnswer}
+          </h2>
+          <Result
+            read={read}
+            state={{ ...state, planned, isWorking: state.isWorking || settled !== draft }}
+            onGoToForm={() => setFormOpen(true)}
+            onRetry={() => setAttempt(attempt + 1)}
+          />
+        </section>
+      </main>
+    </>
+  )
+}
+
+/** The question the settled form asks; the same object while the case reads the same. */
+function useRequest(draft: Draft, read: ReturnType<typeof readDraft>): PlanRequest | null {
+  const wardId = wardIdOf(draft)
+  const key = read.ok
+    ? JSON.stringify({ about: read.case, ...(wardId === undefined ? {} : { wardId }) })
+    : null
+  return useMemo(() => {
+    // Safe: the text was written from a request just above; a case is plain data and comes back equal.
+    return key === null ? null : (JSON.parse(key) as PlanRequest)
+  }, [key])
+}

@@ -1,0 +1,47 @@
+// What stands where the answer is: the plan, work going on, what is refused, or a failure. Leaves out the form.
+import { Button } from 'react-aria-components'
+import type { ReadCase } from '../../patient/read-case.ts'
+import { announcedText } from '../../words/web-answer-text.ts'
+import { problemLineText } from '../../words/web-form-text.ts'
+import { PAGE_WORDS } from '../../words/web-page-text.ts'
+import { PlanView } from '../plan-view/plan-view.tsx'
+import type { PlanState } from '../worker/use-plan.ts'
+import { Refused } from './refused.tsx'
+import { Working } from './working.tsx'
+
+export interface ResultProps {
+  readonly read: ReadCase
+  readonly state: PlanState
+  readonly onGoToForm: () => void
+  readonly onRetry: () => void
+}
+
+export function Result({ read, state, onGoToForm, onRetry }: ResultProps) {
+  if (!read.ok) return <Refused problems={read.problems} onGo={onGoToForm} />
+  const { planned, isWorking, problem, failure } = state
+  if (problem !== null || failure !== null) {
+    return (
+      <div className="refused" role="alert">
+        <h3>{PAGE_WORDS.failedHeading}</h3>
+        <p>{PAGE_WORDS.failedWhy}</p>
+        <p>{problem === null ? failure : problemLineText(problem)}</p>
+        <Button className="button" onPress={onRetry}>
+          {PAGE_WORDS.tryAgain}
+        </Button>
+      </div>
+    )
+  }
+  return (
+    <>
+      <p className="unseen" role="status">
+        {isWorking || planned === null ? '' : announcedText(planned.plan)}
+      </p>
+      <Working isWorking={isWorking} progress={state.progress} isStale={planned !== null} />
+      {planned === null ? null : (
+        <div className="plan" aria-busy={isWorking} data-stale={isWorking}>
+          <PlanView planned={planned} warnings={read.warnings} />
+        </div>
+      )}
+    </>
+  )
+}

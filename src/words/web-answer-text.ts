@@ -1,0 +1,156 @@
+// The answer as the web page puts it: rank, the one number, one sentence why. Leaves out layout and what the command line says.
+import type { Case } from '../patient/case.ts'
+import { airwayKind } from '../physiology/airway-state.ts'
+import type { Plan, RankedSetUp } from '../planning/plan-types.ts'
+import { printedText } from './breath-text.ts'
+import { goalText } from './goal-text.ts'
+import { AIRWAY_NAMES, BREATHING_NAMES, HUMIDIFICATION_NAMES, SOURCE_NAMES } from './names.ts'
+import { chanceText, flowText, numberText, rangeText, saturationBandText } from './number-text.ts'
+import { averagesText, holdsUntilText } from './plan-text.ts'
+import { ageText, kgText } from './remark-exclusions.ts'
+import { reasonText } from './remark-text.ts'
+import { setUpOnNowText, setUpShortText } from './set-up-text.ts'
+
+export const ANSWER_WORDS = {
+  number: 'oxygen fraction really inhaled',
+  scale: 'Scale of the inhaled oxygen fraction, 0.2 to 1',
+  spread: '10–90 % of patients like this one',
+  back: 'Back to the first',
+  nothing: 'No set-up to offer',
+  chance: 'chance in the goal',
+  saturation: 'saturation forecast',
+  holds: 'holds',
+  oxygen: 'oxygen used',
+  humidity: 'humidity',
+  pressure: 'mean airway pressure',
+} as const
+
+/** "First of 43 set-ups for saturation 94–98 % (acutely ill)" */
+export function rankText(ranked: RankedSetUp, plan: Plan): string {
+  const of = `of ${plan.ranked.length} set-ups for ${goalText(plan.goal)}`
+  return ranked === plan.ranked[0] ? `First ${of}` : `Rank ${ranked.rank} ${of}`
+}
+
+/** The set-up's name, first letter large, without its source. */
+export function setUpHeadingText(ranked: RankedSetUp): string {
+  return capital(setUpShortText(ranked.setUp))
+}
+
+/** "wall flowmeter; no humidifier" */
+export function feedText(ranked: RankedSetUp): string {
+  const { source, humidification } = ranked.setUp
+  const wet = humidification === 'none' ? '' : `, ${HUMIDIFICATION_NAMES[humidification]}`
+  return `from a ${SOURCE_NAMES[source.kind]}${wet}`
+}
+
+export function fractionSpreadText(ranked: RankedSetUp): string {
+  const { low, high } = ranked.effectiveO2Fraction
+  return rangeText({ low, high, step: 0.01 })
+}
+
+export function printedBesideText(ranked: RankedSetUp): string {
+  return printedText(ranked.printedO2Fraction)
+}
+
+/** One sentence: why this one stands where it stands. */
+export function whyText(ranked: RankedSetUp, plan: Plan): string {
+  if (ranked.whyNotFirst !== null) return `Not first: ${reasonText(ranked.whyNotFirst)}.`
+  return plan.reading.isUsed || plan.goal.kind === 'comfort'
+    ? `${capital(whyFirst(ranked, plan))}.`
+    : `${capital(whyFirst(ranked, plan))} (${averagesText(plan.reading)}).`
+}
+
+function whyFirst(ranked: RankedSetUp, plan: Plan): string {
+  const { chance } = ranked
+  if (chance === null) return `${withoutChance(plan)}${equalsText(plan)}`
+  const off = chance.below >= chance.above ? 'below' : 'above'
+  const share = off === 'below' ? chance.below : chance.above
+  return `the best chance of staying in the goal: ${chanceText(chance.inRange)}, with ${chanceText(share)} ${off} it${equalsText(plan)}`
+}
+
+function withoutChance(plan: Plan): string {
+  return plan.goal.kind === 'comfort'
+    ? 'comfort is the goal: no saturation is aimed at and no scores are given'
+    : 'it gives the highest inspired fraction; the oximeter is not asked'
+}
+
+function equalsText(plan: Plan): string {
+  const equals = plan.ranked.filter((one) => one.isEqualToFirst).length - 1
+  if (equals <= 0) return ''
+  return `; ${equals === 1 ? 'one more counts' : `${equals} more count`} as equal but ask more of the patient or the ward`
+}
+
+export function saturationText(ranked: RankedSetUp): string {
+  return ranked.saturationPercent === null
+    ? 'oximeter put aside'
+    : saturationBandText(ranked.saturationPercent)
+}
+
+/** "about 65 %", and where the rest lies. */
+export function chanceSplitText(ranked: RankedSetUp): string {
+  const { chance } = ranked
+  if (chance === null) return 'no range to land in'
+  return `${chanceText(chance.inRange)}; below ${chanceText(chance.below)}, above ${chanceText(chance.above)}`
+}
+
+export function holdsText(ranked: RankedSetUp): string {
+  return holdsUntilText(ranked.holdsUntil)
+}
+
+export function oxygenText(ranked: RankedSetUp): string {
+  return flowText(ranked.oxygenUsedLpm, ranked.oxygenUsedLpm < 1 ? 0.01 : 0.1)
+}
+
+export function pressureBandText(ranked: RankedSetUp): string | null {
+  const band = ranked.meanAirwayPressureCmH2o
+  if (band === null) return null
+  return rangeText({ low: band.low, high: band.high, step: 0.5, unit: 'cmH₂O' })
+}
+
+/** The case in one line: who, how they breathe, what is on. */
+export function caseLineText(about: Case): string {
+  const { patient, breathing, onNow } = about
+  const airway = airwayKind(patient.airway)
+  return [
+    ageText(patient.ageYears),
+    patient.weightKg === undefined ? '' : kgText(patient.weightKg),
+    airway === 'natural' ? '' : AIRWAY_NAMES[airway],
+    BREATHING_NAMES[breathing.state],
+    breathing.ratePerMin === undefined ? '' : `${numberText(breathing.ratePerMin, 1)}/min`,
+    onNow === undefined ? 'nothing known of what is on now' : readsText(onNow),
+  ]
+    .filter((part) => part !== '')
+    .join(', ')
+}
+
+function readsText(onNow: NonNullable<Case['onNow']>): string {
+  const on = setUpOnNowText(onNow.setUp)
+  return onNow.saturationPercent === undefined
+    ? on
+    : `${on}, reads ${numberText(onNow.saturationPercent, 1)} %`
+}
+
+/** "Heron 4 · H-1042: 67 years, pneumonia, nasal cannula" */
+export function exampleText(about: Case): string {
+  const { patient, breathing, onNow } = about
+  const airway = airwayKind(patient.airway)
+  const who = [about.bed ?? '', about.code ?? ''].filter((part) => part !== '').join(' · ')
+  const what = [
+    ageText(patient.ageYears),
+    airway === 'natural' ? '' : AIRWAY_NAMES[airway],
+    BREATHING_NAMES[breathing.state],
+    onNow === undefined ? 'nothing read' : setUpOnNowText(onNow.setUp).split(',')[0],
+  ]
+  return `${who}: ${what.filter((part) => part !== '').join(', ')}`
+}
+
+/** Said to a screen reader when an answer has come. */
+export function announcedText(plan: Plan): string {
+  const first = plan.ranked[0]
+  if (first === undefined) return ANSWER_WORDS.nothing
+  return `${rankText(first, plan)}: ${setUpHeadingText(first)}, ${ANSWER_WORDS.number} ${numberText(first.effectiveO2Fraction.median, 0.01)}`
+}
+
+function capital(said: string): string {
+  return said.slice(0, 1).toUpperCase() + said.slice(1)
+}

@@ -1,0 +1,74 @@
+// What the web page says around a plan: headings, buttons, states. Leaves out the case form and what the core says.
+
+export const PAGE_WORDS = {
+  name: 'Oxwright',
+  documentTitle: 'Oxwright: from a patient and a goal to a set-up',
+  tagline: 'from a patient and a goal to a set-up',
+  heading: 'Bedside',
+  skip: 'Skip to the answer',
+  emergency: 'First of all',
+  theCase: 'The case',
+  theAnswer: 'The answer',
+  editCase: 'Change the case',
+  hideForm: 'Hide the form',
+  light: 'Light',
+  dark: 'Dark',
+  asDevice: 'As the device',
+  look: 'Look',
+  working: 'Working it out …',
+  workingStale: 'Working it out; the answer below is still that of the case before.',
+  refusedHeading: 'Not worked out',
+  refusedWhy: 'What is typed cannot be used yet. Nothing typed is lost. To mend:',
+  failedHeading: 'The calculation broke off',
+  failedWhy: 'This is a fault of the program, not of the case. Nothing typed is lost.',
+  tryAgain: 'Try again',
+  footer:
+    'The case never leaves this device. Every figure of the example cases and of their hospital is invented.',
+} as const
+
+/** Progress as a share, in tenths, so that a reader is not told every step. */
+export function progressText(done: number, total: number): string {
+  return `${done} of ${total} set-ups`
+}
+
+export const RIBBON_SECTION = {
+  heading: 'One breath: where the inhaled gas comes from',
+  help: 'The middle patient of this case, breathing on this set-up. Height is flow, area is volume.',
+  beside: 'Beside what is on now, on one scale',
+  inWords: 'The same in words',
+  working: 'Drawing the breath …',
+} as const
+
+export const LIST_WORDS = {
+  heading: 'Ranked set-ups',
+  help: 'Choose one: the answer and the breath above follow. Set-ups that count as equal share a rank.',
+  chosen: 'shown above',
+  fraction: 'inspired fraction',
+  saturation: 'saturation',
+  chance: 'in the goal',
+  holds: 'holds',
+  oxygen: 'oxygen used',
+  equal: 'equal to the first',
+  showAll: 'Show all',
+  showFewer: 'Show the first only',
+  noReading: 'Chances here come from averages only.',
+} as const
+
+export const DETAIL_WORDS = {
+  mind: 'Mind and watch',
+  check: 'To check in what was typed',
+  missing: 'What is missing',
+  onNow: 'On now, really',
+  guideline: 'A guideline would start with',
+  noGuideline: 'No starting point of a guideline fits this case.',
+  ruledOut: 'Ruled out, and why',
+  nothingRuledOut: 'Nothing on this shelf was ruled out.',
+  assumed: 'Assumed, because it was not given',
+  nothingAssumed: 'Nothing was assumed.',
+  cautions: 'Cautions',
+  show: 'Show this one',
+} as const
+
+export function showAllText(count: number): string {
+  return `${LIST_WORDS.showAll} ${count}`
+}
