@@ -3,6 +3,7 @@ import { FAMILY_IDS } from '../kit/family-id.ts'
 import type { FamilyId } from '../kit/family-id.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { Quantity } from './evidence-row.ts'
+import { measuredEngine } from './measured-engine.ts'
 import { ruleOfThumb } from './rules-of-thumb.ts'
 import type { RuleId } from './rules-of-thumb.ts'
 import type { RowOutcome } from './verdict.ts'
@@ -75,14 +76,15 @@ function isMeasurement(known: string): boolean {
 }
 
 function isFraction({ row }: RowOutcome): boolean {
-  if (row.compare !== 'equal' || row.reproduce.by !== 'engine') return false
+  if (row.compare !== 'equal' || measuredEngine(row) === null) return false
   return INSPIRED.includes(row.quantity) || row.quantity === 'end-expired'
 }
 
 function ruleMiss(outcome: RowOutcome) {
   const { row } = outcome
-  if (!isFraction(outcome) || row.reproduce.by !== 'engine') return []
-  const rule = ruleOfThumb(row.reproduce.engine)
+  const engine = measuredEngine(row)
+  if (!isFraction(outcome) || engine === null) return []
+  const rule = ruleOfThumb(engine)
   if (rule === null) return []
   const inspired = row.publishedValue + (row.quantity === 'end-expired' ? EXPIRED_DIFFERENCE : 0)
   return [{ miss: rule.o2Fraction - inspired, rowId: row.id, rule: rule.rule }]

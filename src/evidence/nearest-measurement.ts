@@ -3,6 +3,7 @@ import type { FamilyId } from '../kit/family-id.ts'
 import { EVIDENCE_ROWS } from './all-rows.ts'
 import type { EngineCase } from './engine-case.ts'
 import type { EvidenceRow } from './evidence-row.ts'
+import { measuredEngine } from './measured-engine.ts'
 
 export interface NearestMeasurement {
   readonly row: EvidenceRow
@@ -35,7 +36,7 @@ function measuredCase(row: EvidenceRow): EngineCase | null {
     !row.isLimitingCase &&
     (row.use === 'judge' || row.use === 'calibrate') &&
     MEASURED.includes(row.quantity)
-  return isStudy && row.reproduce.by === 'engine' ? row.reproduce.engine : null
+  return isStudy ? measuredEngine(row) : null
 }
 
 const MEASURED = ['effective', 'opening', 'pharynx', 'trachea', 'in-mask', 'end-expired']

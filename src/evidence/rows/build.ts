@@ -12,6 +12,7 @@ import type {
   ToleranceReason,
 } from '../evidence-row.ts'
 import type { FormulaId } from '../formulas.ts'
+import type { PeopleSpread } from '../people.ts'
 import type { SourceKey } from '../sources.ts'
 
 type Given = Readonly<Record<string, number>>
@@ -69,6 +70,8 @@ export interface EngineRow {
   readonly compare?: Comparison
   readonly use?: RowUse
   readonly unit?: string
+  /** A study on people: our mean over people who differ so, not one middle person. */
+  readonly people?: PeopleSpread
   /** Other than one breath of `engine`. */
   readonly reproduce?: Reproduction
 }
@@ -91,8 +94,13 @@ export function engineRow(row: EngineRow): EvidenceRow {
     known: row.known,
     use: row.use ?? 'judge',
     isLimitingCase: row.engine.limit !== undefined,
-    reproduce: row.reproduce ?? { by: 'engine', engine: row.engine },
+    reproduce: row.reproduce ?? meanOf(row),
   }
+}
+
+function meanOf({ engine, people }: EngineRow): Reproduction {
+  if (people === undefined) return { by: 'engine', engine }
+  return { by: 'people', engine, people, statistic: 'mean' }
 }
 
 export interface TrendRow {

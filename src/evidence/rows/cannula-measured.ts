@@ -3,7 +3,7 @@ import type { EngineCase } from '../engine-case.ts'
 import type { EvidenceRow } from '../evidence-row.ts'
 import { breathOf, FAST_ADULT, infantBreath, OBSTRUCTED_ADULT, QUIET_ADULT } from '../breathings.ts'
 import { engineRow, METERED, ONE_CONDITION } from './build.ts'
-import { ADULT_PEOPLE, INFANT_PEOPLE } from './populations.ts'
+import { ADULT_MEANS, ADULT_PEOPLE, INFANT_PEOPLE } from './populations.ts'
 
 function cannula(flowLpm: number, breath = QUIET_ADULT): EngineCase {
   return { family: 'nasal-cannula', flowLpm, breath, gas: METERED }
@@ -36,6 +36,7 @@ const PHARYNX_ROWS = PHARYNX.map(([name, engine, publishedValue, tolerance]) =>
     tolerance,
     reason: 'published-sd',
     known: 'seen',
+    people: ADULT_MEANS,
   }),
 )
 
@@ -54,7 +55,7 @@ const PHARYNX_WIDTH = engineRow({
   reproduce: {
     by: 'people',
     engine: cannula(6),
-    people: { ...ADULT_PEOPLE, addsUnexplained: false },
+    people: ADULT_MEANS,
     statistic: 'width',
   },
 })
@@ -146,6 +147,7 @@ const EXPIRED_METHOD_ROWS = [
       tolerance: 0.041,
       reason: 'published-range',
       known: 'seen',
+      people: ADULT_MEANS,
     }),
   ),
   engineRow({

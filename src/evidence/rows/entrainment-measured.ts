@@ -3,7 +3,7 @@ import { breathOf, breathWithPeak, OBSTRUCTED_ADULT, RESTING_ADULT } from '../br
 import type { EngineCase } from '../engine-case.ts'
 import type { EvidenceRow } from '../evidence-row.ts'
 import { engineRow, METERED } from './build.ts'
-import { ADULT_PEOPLE } from './populations.ts'
+import { ADULT_MEANS, ADULT_PEOPLE } from './populations.ts'
 
 function valve(setO2Fraction: number, flowLpm: number, breath = RESTING_ADULT): EngineCase {
   return { family: 'entrainment-mask', setO2Fraction, flowLpm, breath, gas: METERED }
@@ -20,6 +20,15 @@ const GROUPS = [
   ['obstructed', OBSTRUCTED_ADULT],
 ] as const
 
+/** The mask of the study was of large volume; 0.25 L assumed. */
+function largeValve(
+  setO2Fraction: number,
+  flowLpm: number,
+  breath: typeof RESTING_ADULT,
+): EngineCase {
+  return { ...valve(setO2Fraction, flowLpm, breath), parameters: { 'gas-space-l': 0.25 } }
+}
+
 /** Six healthy people and ten with severe obstruction: 24–40 % within −1.2 to +1.9 points, 60 % read 50.3 %. */
 const VOLUME_WEIGHTED_ROWS = GROUPS.flatMap(([group, breath]) => [
   ...RECOMMENDED.map(([setO2Fraction, flowLpm]) =>
@@ -27,9 +36,10 @@ const VOLUME_WEIGHTED_ROWS = GROUPS.flatMap(([group, breath]) => [
       id: `valve-${group}-${setO2Fraction}`,
       source: 'Jones1984',
       condition:
-        'large-volume mask, recommended flow, volume-weighted by mass spectrometer; −0.012 to +0.019 of the setting',
-      engine: valve(setO2Fraction, flowLpm, breath),
+        'large-volume mask (0.25 L assumed), recommended flow, volume-weighted by mass spectrometer; −0.012 to +0.019 of the setting',
+      engine: largeValve(setO2Fraction, flowLpm, breath),
       quantity: 'opening',
+      people: ADULT_MEANS,
       publishedValue: setO2Fraction,
       tolerance: 0.02,
       reason: 'published-range',
@@ -39,9 +49,10 @@ const VOLUME_WEIGHTED_ROWS = GROUPS.flatMap(([group, breath]) => [
   engineRow({
     id: `valve-${group}-0.6`,
     source: 'Jones1984',
-    condition: 'large-volume mask at 15 L/min, volume-weighted',
-    engine: valve(0.6, 15, breath),
+    condition: 'large-volume mask (0.25 L assumed) at 15 L/min, volume-weighted',
+    engine: largeValve(0.6, 15, breath),
     quantity: 'opening',
+    people: ADULT_MEANS,
     publishedValue: 0.503,
     tolerance: 0.04,
     reason: 'published-range',
@@ -60,8 +71,9 @@ const CARBON_DIOXIDE_ROWS = (
     source: 'Jones1984',
     condition:
       'inspired carbon dioxide 0.2–0.4 % healthy, 0.6 ± 0.4 % obstructed; 28 % valve at 4 L/min assumed',
-    engine: valve(0.28, 4, breath),
+    engine: largeValve(0.28, 4, breath),
     quantity: 'inspired-co2',
+    people: ADULT_MEANS,
     publishedValue,
     tolerance,
     reason: 'published-sd',
@@ -103,6 +115,7 @@ const LIPS_ROWS = (
         '12 healthy people at the lips, rest 8–20/min or 26/min; means within 2 points; volume assumed',
       engine: valve(setO2Fraction, flowLpm, breath),
       quantity: 'opening',
+      people: ADULT_MEANS,
       publishedValue: setO2Fraction,
       tolerance: 0.02,
       reason: 'published-range',
@@ -138,6 +151,7 @@ const ARTERIAL_ROWS = [
       '10 healthy people, 24 % valve at 2 L/min for 20 min; effective fraction by arterial oxygen',
     engine: valve(0.24, 2),
     quantity: 'effective',
+    people: ADULT_MEANS,
     publishedValue: 0.228,
     tolerance: 0.02,
     reason: 'published-range',
@@ -149,6 +163,7 @@ const ARTERIAL_ROWS = [
     condition: '10 healthy people, 24 % valve: rise of arterial oxygen, SD 0.7 kPa',
     engine: valve(0.24, 2),
     quantity: 'arterial-po2-rise',
+    people: ADULT_MEANS,
     publishedValue: 1.8,
     tolerance: 0.7,
     reason: 'published-sd',

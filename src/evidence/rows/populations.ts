@@ -20,3 +20,6 @@ export const INFANT_PEOPLE: PeopleSpread = {
   devicesDiffer: false,
   addsUnexplained: true,
 }
+
+/** For means: what the model leaves unexplained has no mean. */
+export const ADULT_MEANS: PeopleSpread = { ...ADULT_PEOPLE, addsUnexplained: false }

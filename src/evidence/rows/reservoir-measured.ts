@@ -4,7 +4,7 @@ import type { EngineCase } from '../engine-case.ts'
 import type { EvidenceRow } from '../evidence-row.ts'
 import type { FitId } from '../../kit/family-id.ts'
 import { engineRow, METERED, ONE_CONDITION } from './build.ts'
-import { ADULT_PEOPLE } from './populations.ts'
+import { ADULT_MEANS, ADULT_PEOPLE } from './populations.ts'
 
 /** Simulator, VE 9.8 L/min: fit, flow, fraction, share of air in the inhaled gas, use. */
 const SIMULATOR: readonly (readonly [
@@ -138,6 +138,7 @@ const EXPIRED_ROWS = EXPIRED.map((row) =>
   engineRow({
     ...row,
     quantity: 'end-expired',
+    people: ADULT_MEANS,
     tolerance: 0.05,
     reason: 'conditions-not-stated',
     known: 'seen',
@@ -154,6 +155,7 @@ const FAILURE_ROWS = [
     engine: FAILURE,
     quantity: 'in-mask',
     publishedValue: 0.65,
+    people: ADULT_MEANS,
     tolerance: 0.13,
     reason: 'published-sd',
     known: 'seen',
@@ -193,6 +195,7 @@ const OVER_MASK_ROWS = (
         : '5 healthy people; site not seen, in the mask assumed',
     engine: mask('simple-mask', flowLpm, fit),
     quantity: 'in-mask',
+    people: ADULT_MEANS,
     publishedValue,
     tolerance: 0.08,
     reason: 'conditions-not-stated',
