@@ -61,8 +61,8 @@ const INTERFACE_KEYS = [
 const STREAM_DIMENSIONS = 4
 
 /** Prior samples for each final draw, and how much more when the reading leaves too few. */
-const PRIOR_PER_DRAW = 8
-const REDRAW_FACTOR = 8
+const PRIOR_PER_DRAW = 32
+const REDRAW_FACTOR = 4
 /** Fewer effective samples than this share of the draws call for a larger prior sample. */
 const ENOUGH_SHARE = 0.5
 

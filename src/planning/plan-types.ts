@@ -51,6 +51,8 @@ export interface RankedSetUp {
   /** 1 is first; set-ups that count as equal share a rank. */
   readonly rank: number
   readonly isEqualToFirst: boolean
+  /** Rows with the same number are said to be equal. */
+  readonly equalGroup: number
   readonly effectiveO2Fraction: Band
   /** Null where the goal forbids trusting the oximeter. */
   readonly saturationPercent: Band | null

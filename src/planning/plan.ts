@@ -25,7 +25,7 @@ import { setUpOfOnNow } from './on-now.ts'
 import { readingUse, unlikelyReading, usableReading } from './reading.ts'
 import type { ExcludedSetUp, Plan, RankedSetUp, ReadingUse } from './plan-types.ts'
 import { rankedSetUp } from './ranked-set-up.ts'
-import { placeByWorth } from './ranking.ts'
+import { BY_FRACTION, BY_WORTH, placeByWorth } from './ranking.ts'
 import { burdenOf } from './burden.ts'
 import { aboveRisk, bandOf } from './score.ts'
 import { subjectOf } from './subject.ts'
@@ -43,10 +43,10 @@ export interface PlanQuestion {
 }
 
 const DEFAULT_DRAWS = 512
-const DELIVERY_POINTS = 128
+/** One computed breath serves this many lungs. */
+const LUNGS_PER_BREATH = 2
 /** Share of draws whose bag runs empty from which a reservoir mask is ruled out: the bag must not collapse. Source: ODriscoll2017. */
 const BAG_EMPTY_SHARE = 0.5
-export { DEFAULT_DRAWS, DELIVERY_POINTS }
 
 interface Weighed {
   readonly candidate: CandidateSetUp
@@ -123,6 +123,7 @@ function rank(
     weighed.map(({ candidate, evaluation }) => ({
       id: candidate.id,
       worth: evaluation.worth,
+      breathOf: setting.sample.pointOf,
       burden: burdenOf(candidate.setUp, {
         changes: question.case.patient.changes,
         oxygenUsedLpm: candidate.oxygenUsedLpm,
@@ -132,15 +133,14 @@ function rank(
         onNow: question.case.onNow?.setUp ?? null,
       }),
     })),
+    question.case.goal.kind === 'as-much-as-possible' ? BY_FRACTION : BY_WORTH,
   ).flatMap((place) => {
     const one = byId.get(place.id)
     return one === undefined ? [] : [{ place, ...one }]
   })
-  const first = placed[0]
-  const firstO2Fraction =
-    first === undefined ? 0 : bandOf(first.evaluation.effectiveO2Fraction).median
-  return gatherTwins(placed).map((row, i) =>
-    rankedSetUp({ setting, about: question.case, isFirst: i === 0, firstO2Fraction, ...row }),
+  const first = placed[0]?.evaluation ?? null
+  return gatherTwins(placed).map((row) =>
+    rankedSetUp({ setting, about: question.case, first, ...row }),
   )
 }
 
@@ -169,13 +169,14 @@ function preparePlan(question: PlanQuestion): Prepared {
   const barometricKpa = medianOf(spreads.values.barometricPressureKpa.spread)
   const subject = subjectOf(about, spreads)
   const solver = createPeriodicSolver()
+  const draws = question.draws ?? DEFAULT_DRAWS
   const onNowSetUp = onNowSetUpOf(question, subject)
   const reading = usableReading(about, onNowSetUp)
   const sample = planSample({
     sampler: patientSampler(about),
     reading: reading.usable,
-    draws: question.draws ?? DEFAULT_DRAWS,
-    deliveryPoints: DELIVERY_POINTS,
+    draws,
+    deliveryPoints: Math.ceil(draws / LUNGS_PER_BREATH),
     seed: question.seed ?? 1,
     barometricKpa,
     solver,
@@ -238,9 +239,8 @@ function onNowRow(setting: Setting, about: Case, setUp: SetUp): RankedSetUp {
       oxygenUsedLpm: bandOf(evaluation.delivered.oxygenUsedLpm).median,
     },
     evaluation,
-    place: { id: 'on-now', rank: 0, isEqualToFirst: false, score: 0 },
-    isFirst: true,
-    firstO2Fraction: 0,
+    place: { id: 'on-now', rank: 0, equalGroup: 0, score: 0 },
+    first: null,
     twins: [],
   })
 }

@@ -21,8 +21,8 @@ export interface RankedQuestion {
   readonly candidate: Pick<CandidateSetUp, 'id' | 'setUp' | 'printed' | 'oxygenUsedLpm'>
   readonly evaluation: Evaluation
   readonly place: Placed
-  readonly isFirst: boolean
-  readonly firstO2Fraction: number
+  /** The first of the plan; null for what is on now. */
+  readonly first: Evaluation | null
   readonly twins: readonly Twin[]
 }
 
@@ -39,7 +39,8 @@ export function rankedSetUp(question: RankedQuestion): RankedSetUp {
     id: candidate.id,
     setUp,
     rank: place.rank,
-    isEqualToFirst: place.isEqualToFirst,
+    isEqualToFirst: place.equalGroup === 1,
+    equalGroup: place.equalGroup,
     effectiveO2Fraction,
     saturationPercent,
     chance,
@@ -63,12 +64,9 @@ export function rankedSetUp(question: RankedQuestion): RankedSetUp {
     watch: watchLines(setUp, about),
     whyNotFirst: whyNotFirst({
       goal: setting.goal,
-      isFirst: question.isFirst,
-      isEqualToFirst: place.isEqualToFirst,
-      chance,
-      saturationPercent,
-      effectiveO2Fraction,
-      firstO2Fraction: question.firstO2Fraction,
+      isEqualToFirst: place.equalGroup === 1,
+      own: evaluation,
+      first: question.first,
     }),
     meanAirwayPressureCmH2o: meanAirwayPressure(setUp),
   }

@@ -2,7 +2,12 @@ import { describe, expect, it } from 'vitest'
 import { countsAsEqual, placeByWorth, type Scored } from './ranking.ts'
 
 function scored(id: string, worth: (i: number) => number, burden: readonly number[] = [0]): Scored {
-  return { id, worth: Float64Array.from({ length: 512 }, (_, i) => worth(i)), burden }
+  return {
+    id,
+    worth: Float64Array.from({ length: 512 }, (_, i) => worth(i)),
+    breathOf: Int32Array.from({ length: 512 }, (_, i) => i),
+    burden,
+  }
 }
 
 describe('ranking', () => {
@@ -16,9 +21,9 @@ describe('ranking', () => {
     const noisy = (i: number): number => (i % 2 === 0 ? 1 : -1)
     const other = (i: number): number => (i % 2 === 0 ? -1 : 1.1)
     const placed = placeByWorth([scored('heavy', noisy, [3]), scored('light', other, [1])])
-    expect(placed.map((one) => [one.id, one.rank, one.isEqualToFirst])).toEqual([
-      ['light', 1, true],
-      ['heavy', 1, true],
+    expect(placed.map((one) => [one.id, one.rank, one.equalGroup])).toEqual([
+      ['light', 1, 1],
+      ['heavy', 1, 1],
     ])
   })
 
@@ -36,6 +41,15 @@ describe('ranking', () => {
         scored('b', base),
       ),
     ).toBe(true)
+  })
+
+  it('counts draws that share a breath as one when it judges a difference', () => {
+    const worth = (i: number): number => (Math.floor(i / 64) % 2 === 0 ? 1 : -0.9)
+    const apart = scored('apart', worth)
+    const together = { ...apart, breathOf: apart.breathOf.map((i) => Math.floor(i / 64)) }
+    const none = scored('none', () => -0.1)
+    expect(countsAsEqual(apart, none)).toBe(false)
+    expect(countsAsEqual(together, none)).toBe(true)
   })
 
   it('keeps every set-up exactly once', () => {

@@ -1,33 +1,33 @@
-// Why a ranked set-up is not first, in one coded reason with the number that would change it.
+// Why a ranked set-up is not first, in one coded reason with the goal that would make it as good.
 import type { Goal } from '../patient/case.ts'
-import type { Band, Chance, Reason } from './plan-types.ts'
+import type { Evaluation } from './evaluate.ts'
+import type { Flip, Reason } from './plan-types.ts'
+import { bandOf, chanceOf } from './score.ts'
 
 export interface WhyNotQuestion {
   readonly goal: Goal
-  readonly isFirst: boolean
   readonly isEqualToFirst: boolean
-  readonly chance: Chance | null
-  readonly saturationPercent: Band | null
-  readonly effectiveO2Fraction: Band
-  readonly firstO2Fraction: number
+  readonly own: Evaluation
+  /** The first of the plan, by the same draws; null where there is nothing to compare with. */
+  readonly first: Evaluation | null
 }
 
-/** Null for the first. Equal ones say what broke the tie; others name the goal for which they would do as well as the first. */
+/** Null for the first. Equal ones say that a tie was broken; others name the nearest goal for which their chance is at least the first's. */
 export function whyNotFirst(question: WhyNotQuestion): Reason | null {
-  if (question.isFirst) return null
+  const { goal, own, first } = question
+  if (first === null || first === own) return null
   if (question.isEqualToFirst) return { code: 'EQUAL_BUT_MORE_TO_BEAR', values: {}, flip: null }
-  const { goal } = question
   switch (goal.kind) {
     case 'saturation':
-      return saturationReason(question, goal)
+      return saturationReason(goal, own, first)
     case 'fraction':
-      return fractionReason(question, goal)
+      return fractionReason(goal, own, first)
     case 'as-much-as-possible':
       return {
         code: 'GIVES_LESS_OXYGEN',
         values: {
-          o2Fraction: question.effectiveO2Fraction.median,
-          firstO2Fraction: question.firstO2Fraction,
+          o2Fraction: bandOf(own.effectiveO2Fraction).median,
+          firstO2Fraction: bandOf(first.effectiveO2Fraction).median,
         },
         flip: null,
       }
@@ -36,38 +36,88 @@ export function whyNotFirst(question: WhyNotQuestion): Reason | null {
   }
 }
 
-/** The goal of the same width centred on this set-up's own forecast. */
 function saturationReason(
-  question: WhyNotQuestion,
   goal: Extract<Goal, { kind: 'saturation' }>,
+  own: Evaluation,
+  first: Evaluation,
 ): Reason {
-  const median = question.saturationPercent?.median ?? 0
+  const chance = chanceOf(own.shownPercent, { low: goal.lowPercent, high: goal.highPercent })
   const width = goal.highPercent - goal.lowPercent
-  const highPercent = Math.min(100, Math.ceil(median + width / 2))
-  const code = codeFor(question.chance)
+  const low = nearestLow({
+    from: goal.lowPercent,
+    step: 1,
+    min: 70,
+    max: 100 - width,
+    width,
+    own: own.shownPercent,
+    first: first.shownPercent,
+  })
+  const flip: Flip | null =
+    low === null ? null : { path: 'goal', value: `${low}–${low + width}`, unit: '%' }
   return {
-    code,
-    values: { medianPercent: median, chance: question.chance?.inRange ?? 0 },
-    flip: { path: 'goal', value: `${highPercent - width}–${highPercent}`, unit: '%' },
+    code: codeFor(chance),
+    values: { medianPercent: bandOf(own.shownPercent).median, chance: chance.inRange },
+    flip,
   }
 }
 
 function fractionReason(
-  question: WhyNotQuestion,
   goal: Extract<Goal, { kind: 'fraction' }>,
+  own: Evaluation,
+  first: Evaluation,
 ): Reason {
+  const chance = chanceOf(own.effectiveO2Fraction, goal)
   const width = goal.high - goal.low
-  const low = Math.max(0, question.effectiveO2Fraction.median - width / 2)
+  const low = nearestLow({
+    from: goal.low,
+    step: 0.01,
+    min: 0.21,
+    max: 1 - width,
+    width,
+    own: own.effectiveO2Fraction,
+    first: first.effectiveO2Fraction,
+  })
+  const flip: Flip | null =
+    low === null ? null : { path: 'goal', value: `${low.toFixed(2)}–${(low + width).toFixed(2)}` }
   return {
-    code: codeFor(question.chance),
-    values: {
-      o2Fraction: question.effectiveO2Fraction.median,
-      chance: question.chance?.inRange ?? 0,
-    },
-    flip: { path: 'goal', value: `${low.toFixed(2)}–${(low + width).toFixed(2)}` },
+    code: codeFor(chance),
+    values: { o2Fraction: bandOf(own.effectiveO2Fraction).median, chance: chance.inRange },
+    flip,
   }
 }
 
-function codeFor(chance: Chance | null): string {
-  return chance !== null && chance.above > chance.below ? 'LIKELY_ABOVE_GOAL' : 'LIKELY_BELOW_GOAL'
+interface LowSearch {
+  readonly from: number
+  readonly step: number
+  readonly min: number
+  readonly max: number
+  readonly width: number
+  readonly own: Float64Array
+  readonly first: Float64Array
+}
+
+/** The lower end, nearest to the goal's own, of a range in which this set-up is likely at all and at least as likely as the first. */
+function nearestLow(search: LowSearch): number | null {
+  const steps = Math.round((search.max - search.min) / search.step)
+  for (let k = 1; k <= steps; k++) {
+    for (const low of [search.from + k * search.step, search.from - k * search.step]) {
+      if (low < search.min - 1e-9 || low > search.max + 1e-9) continue
+      const own = shareWithin(search.own, low, low + search.width)
+      if (own >= LIKELY && own >= shareWithin(search.first, low, low + search.width)) return low
+    }
+  }
+  return null
+}
+
+/** A range that a set-up reaches in fewer draws than this would be no goal to set. */
+const LIKELY = 0.25
+
+function shareWithin(values: Float64Array, low: number, high: number): number {
+  let inside = 0
+  for (const value of values) if (value >= low - 1e-9 && value <= high + 1e-9) inside++
+  return inside / values.length
+}
+
+function codeFor(chance: { readonly below: number; readonly above: number }): string {
+  return chance.above > chance.below ? 'LIKELY_ABOVE_GOAL' : 'LIKELY_BELOW_GOAL'
 }
