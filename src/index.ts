@@ -1,9 +1,67 @@
 // The public library, written by hand: what other programs may rely on. Leaves out everything they should not depend on.
+
+// Errors
 export { DomainError, isDomainError, problemOf } from './errors.ts'
 export type { ErrorCode, Limit, Problem } from './errors.ts'
+
+// Gas
 export {
   entrainedO2Fraction,
   entrainmentRatio,
   entrainmentTotalFlowLpm,
   mixedStream,
 } from './physics/gas-mixing.ts'
+export { barometricPressureKpa } from './physics/atmosphere.ts'
+export { flowmeterToBtpsFactor } from './physics/gas-condition.ts'
+export { standardFlowLpm } from './physics/flowmeter.ts'
+export type { FlowmeterKind, FlowmeterReading } from './physics/flowmeter.ts'
+
+// Blood
+export { alveolarPo2Kpa, effectiveInspiredO2Fraction } from './physiology/alveolar-gas.ts'
+export { standardPo2Kpa, standardSaturation } from './physiology/dissociation.ts'
+export { arterialFromInspired, gasExchange } from './physiology/shunt-shift.ts'
+export type { ArterialOxygen, GasExchange } from './physiology/shunt-shift.ts'
+export type { AirwayState } from './physiology/airway-state.ts'
+
+// One breath on any network of pockets
+export { deliveredBreath, effectiveO2Fraction } from './delivery/delivered-breath.ts'
+export type { BreathQuestion, DeliveredBreath, RibbonStep } from './delivery/delivered-breath.ts'
+export { createPeriodicSolver } from './delivery/periodic.ts'
+export { peakInspiratoryFlowLpmBtps } from './delivery/breath.ts'
+export type { BreathPattern } from './delivery/breath.ts'
+export { BARE_NETWORK } from './delivery/network.ts'
+export type { Network } from './delivery/network.ts'
+
+// Kit
+export { INTERFACE_FAMILIES } from './kit/interface-families.ts'
+export type { InterfaceFamily } from './kit/interface-family.ts'
+export type { FamilyId, FitId, SizeId } from './kit/family-id.ts'
+export type { SetUp } from './kit/set-up.ts'
+export type { SourceRow } from './kit/source-row.ts'
+export { candidateSetUps } from './kit/build-set-ups.ts'
+export { readShelf } from './kit/read-shelf.ts'
+export type { Shelf } from './kit/shelf.ts'
+export { DEMO_SHELF } from './kit/demo-shelf/demo-shelf.ts'
+
+// Cases and plans
+export { readCase } from './patient/read-case.ts'
+export { writeCase } from './patient/write-case.ts'
+export type { Case, Goal, OnNow } from './patient/case.ts'
+export { GOAL_REASONS } from './planning/goal-reasons.ts'
+export { makePlan, MODEL_VERSION } from './planning/plan.ts'
+export type { PlanQuestion } from './planning/plan.ts'
+export { bedsideBreath } from './planning/bedside-breath.ts'
+export { setUpOfOnNow } from './planning/on-now.ts'
+export type {
+  Band,
+  Chance,
+  ExcludedSetUp,
+  Flip,
+  Plan,
+  RankedSetUp,
+  Reason,
+  Remark,
+} from './planning/plan-types.ts'
+
+// Outside checks
+export { evidenceReport } from './evidence/report.ts'
