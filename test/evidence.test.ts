@@ -1,6 +1,7 @@
 // The outside checks as a whole: counts, solid tables, misses and their explanations, uses of rows. Leaves out each formula, which its own layer tests.
 import { describe, expect, it } from 'vitest'
 import { EVIDENCE_ROWS } from '../src/evidence/all-rows.ts'
+import { breathingSensitivity } from '../src/evidence/breathing-sensitivity.ts'
 import { leaveOneOut, refitParameters } from '../src/evidence/calibration.ts'
 import { EXPLANATIONS } from '../src/evidence/explanations.ts'
 import { nearestMeasurement } from '../src/evidence/nearest-measurement.ts'
@@ -8,6 +9,7 @@ import { citationOf, evidenceReport, isMiss } from '../src/evidence/report.ts'
 import type { EvidenceRow } from '../src/evidence/evidence-row.ts'
 import { judgeRow } from '../src/evidence/verdict.ts'
 import { FAMILY_IDS } from '../src/kit/family-id.ts'
+import { INTERFACE_FAMILIES } from '../src/kit/interface-families.ts'
 
 const report = evidenceReport()
 const missedIds = report.misses.map(({ outcome }) => outcome.row.id)
@@ -52,6 +54,27 @@ describe('extent of the evidence', () => {
       (row) => row.kind === 'model' && row.reproduce.by !== 'formula' && row.breathing === null,
     )
     expect(silent).toEqual([])
+  })
+})
+
+describe('assumed breathing', () => {
+  it('moves a cannula row down with ventilation and says by how much', () => {
+    const sensitivity = breathingSensitivity(rowNamed('pharynx-standard-rest-6'))
+    const ours = judgeRow(rowNamed('pharynx-standard-rest-6')).ourValue
+    expect(sensitivity?.atLowerVentilation).toBeGreaterThan(ours + 0.02)
+    expect(sensitivity?.atHigherVentilation).toBeLessThan(ours - 0.02)
+  })
+
+  it('is nothing to vary where the source states the breathing', () => {
+    expect(breathingSensitivity(rowNamed('handbook-cannula-500-0.2-6'))).toBeNull()
+  })
+})
+
+describe('facts of the trade', () => {
+  it('lets cannulas run from 0.125 L/min in children to 6 L/min in adults', () => {
+    const sizes = INTERFACE_FAMILIES['nasal-cannula'].sizes
+    expect(sizes.find(({ id }) => id === 'child')?.rated.minLpm).toBe(0.125)
+    expect(sizes.find(({ id }) => id === 'adult')?.rated.maxLpm).toBe(6)
   })
 })
 

@@ -64,6 +64,9 @@ const INFANT_METABOLISM_PER_KG = { uptake: 0.0075, output: 0.006 } as const
 /** STPD to BTPS at sea level: 310.15/273.15 × 101.325/(101.325 − 6.282). */
 const STPD_TO_BTPS = 1.2105
 
+/** Memory for one run after another; every run overwrites all of it. */
+const SOLVER = createPeriodicSolver()
+
 /** Pockets of the case, limiting case and changed parameters included. */
 export function caseNetwork(engine: EngineCase): {
   readonly network: Network
@@ -91,7 +94,7 @@ export function caseNetwork(engine: EngineCase): {
 /** The effective fraction alone, as the planner asks for it. */
 export function runEffective(engine: EngineCase): number {
   const { network, sourceO2Fraction } = caseNetwork(engine)
-  return effectiveO2Fraction(createPeriodicSolver(), {
+  return effectiveO2Fraction(SOLVER, {
     network,
     breath: engine.breath,
     sourceO2Fraction,
@@ -102,13 +105,14 @@ export function runEffective(engine: EngineCase): number {
 /** One steady breath of the case. */
 export function runEngine(engine: EngineCase): DeliveredBreath {
   const { network, sourceO2Fraction } = caseNetwork(engine)
-  return deliveredBreath({
+  const question = {
     network,
     breath: engine.breath,
     sourceO2Fraction,
     airO2Fraction: engine.airO2Fraction ?? AIR_O2_FRACTION,
     metabolism: caseMetabolism(engine),
-  })
+  }
+  return deliveredBreath(question, SOLVER)
 }
 
 function caseMetabolism(engine: EngineCase): Metabolism {
