@@ -4,12 +4,14 @@ import { EVIDENCE_ROWS } from '../src/evidence/all-rows.ts'
 import { breathingSensitivity } from '../src/evidence/breathing-sensitivity.ts'
 import { leaveOneOut, refitParameters } from '../src/evidence/calibration.ts'
 import { EXPLANATIONS } from '../src/evidence/explanations.ts'
+import { measuredEngine } from '../src/evidence/measured-engine.ts'
 import { nearestMeasurement } from '../src/evidence/nearest-measurement.ts'
 import { citationOf, evidenceReport, isMiss } from '../src/evidence/report.ts'
 import type { EvidenceRow } from '../src/evidence/evidence-row.ts'
 import { judgeRow } from '../src/evidence/verdict.ts'
 import { FAMILY_IDS } from '../src/kit/family-id.ts'
 import { INTERFACE_FAMILIES } from '../src/kit/interface-families.ts'
+import { medianOf } from '../src/units/spread.ts'
 
 const report = evidenceReport()
 const missedIds = report.misses.map(({ outcome }) => outcome.row.id)
@@ -128,6 +130,23 @@ describe('misses', () => {
     expect(breaths.length).toBeGreaterThan(0)
     for (const { rowId, from } of breaths)
       expect(rowNamed(rowId).breathing?.breath.tidalVolumeL, rowId).toBe(from)
+  })
+
+  it('start from the stored fit factor, exchange and flow', () => {
+    const checked = EXPLANATIONS.flatMap(({ rowId, parameter, from }) => {
+      const engine = measuredEngine(rowNamed(rowId))
+      const behaviour = engine === null ? null : INTERFACE_FAMILIES[engine.family].behaviour
+      if (engine === null || behaviour === null || !('exchange' in behaviour)) return []
+      const { exchange } = behaviour
+      const stored = new Map<string, number>([
+        ['exchange-fit-factor', exchange.fitFactor[engine.fit ?? 'gentle']],
+        ['exchange-base-lpm', medianOf(exchange.baseLpm.spread)],
+        ['flow-lpm', engine.flowLpm],
+      ]).get(parameter)
+      return stored === undefined ? [] : [{ rowId, from, stored }]
+    })
+    expect(checked.length).toBeGreaterThanOrEqual(9)
+    for (const { rowId, from, stored } of checked) expect(from, rowId).toBeCloseTo(stored, 6)
   })
 
   it('shows a planted wrong value as far off', () => {
