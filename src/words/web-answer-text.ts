@@ -28,7 +28,7 @@ export const ANSWER_WORDS = {
 /** "First of 43 set-ups for saturation 94–98 % (acutely ill)" */
 export function rankText(ranked: RankedSetUp, plan: Plan): string {
   const of = `of ${plan.ranked.length} set-ups for ${goalText(plan.goal)}`
-  return ranked === plan.ranked[0] ? `First ${of}` : `Rank ${ranked.rank} ${of}`
+  return glued(ranked === plan.ranked[0] ? `First ${of}` : `Rank ${ranked.rank} ${of}`)
 }
 
 /** The set-up's name, first letter large, without its source. */
@@ -54,7 +54,7 @@ export function printedBesideText(ranked: RankedSetUp): string {
 
 /** One sentence: why this one stands where it stands. */
 export function whyText(ranked: RankedSetUp, plan: Plan): string {
-  if (ranked.whyNotFirst !== null) return `Not first: ${reasonText(ranked.whyNotFirst)}.`
+  if (ranked.whyNotFirst !== null) return glued(`Not first: ${reasonText(ranked.whyNotFirst)}.`)
   return plan.reading.isUsed || plan.goal.kind === 'comfort'
     ? `${capital(whyFirst(ranked, plan))}.`
     : `${capital(whyFirst(ranked, plan))} (${averagesText(plan.reading)}).`
@@ -86,11 +86,13 @@ export function saturationText(ranked: RankedSetUp): string {
     : saturationBandText(ranked.saturationPercent)
 }
 
-/** "about 65 %", and where the rest lies. */
+/** "about 65 % in it, about 30 % below, under 5 % above" */
 export function chanceSplitText(ranked: RankedSetUp): string {
   const { chance } = ranked
   if (chance === null) return 'no range to land in'
-  return `${chanceText(chance.inRange)}; below ${chanceText(chance.below)}, above ${chanceText(chance.above)}`
+  return glued(
+    `${chanceText(chance.inRange)} in it, ${chanceText(chance.below)} below, ${chanceText(chance.above)} above`,
+  )
 }
 
 export function holdsText(ranked: RankedSetUp): string {
@@ -151,6 +153,14 @@ export function announcedText(plan: Plan): string {
   return `${rankText(first, plan)}: ${setUpHeadingText(first)}, ${ANSWER_WORDS.number} ${numberText(first.effectiveO2Fraction.median, 0.01)}`
 }
 
+/** Capital first, and numbers kept on one line with their units. */
 function capital(said: string): string {
-  return said.slice(0, 1).toUpperCase() + said.slice(1)
+  return glued(said.slice(0, 1).toUpperCase() + said.slice(1))
+}
+
+const NUMBER_AND_UNIT = /(\d) (%|L\/min|kg|g\/L|kPa|min\b|years|months|weeks|days)/g
+const NO_BREAK = '\u00a0'
+
+function glued(said: string): string {
+  return said.replaceAll(NUMBER_AND_UNIT, `$1${NO_BREAK}$2`)
 }

@@ -68,6 +68,6 @@ export function problemLineText(problem: Problem): string {
 }
 
 /** Button that takes what may have been meant. */
-export function useText(value: number | string, unit: string | undefined): string {
+export function takeText(value: number | string, unit: string | undefined): string {
   return `${FORM_WORDS.use} ${withUnit(String(value), unit)}`
 }

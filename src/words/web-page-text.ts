@@ -13,10 +13,10 @@ export const PAGE_WORDS = {
   hideForm: 'Hide the form',
   light: 'Light',
   dark: 'Dark',
-  asDevice: 'As the device',
+  asDevice: 'Auto',
   look: 'Look',
   working: 'Working it out …',
-  workingStale: 'Working it out; the answer below is still that of the case before.',
+  workingStale: 'Working it out; below is still the answer before.',
   refusedHeading: 'Not worked out',
   refusedWhy: 'What is typed cannot be used yet. Nothing typed is lost. To mend:',
   failedHeading: 'The calculation broke off',
@@ -25,6 +25,11 @@ export const PAGE_WORDS = {
   footer:
     'The case never leaves this device. Every figure of the example cases and of their hospital is invented.',
 } as const
+
+/** Said to a screen reader in place of an answer. */
+export function refusedCountText(count: number): string {
+  return `${PAGE_WORDS.refusedHeading}: ${count} to mend`
+}
 
 /** Progress as a share, in tenths, so that a reader is not told every step. */
 export function progressText(done: number, total: number): string {
@@ -68,6 +73,11 @@ export const DETAIL_WORDS = {
   cautions: 'Cautions',
   show: 'Show this one',
 } as const
+
+/** "18 values, each with its spread and source" */
+export function assumedCountText(count: number): string {
+  return `${count} ${count === 1 ? 'value' : 'values'}, each with its spread and source`
+}
 
 export function showAllText(count: number): string {
   return `${LIST_WORDS.showAll} ${count}`

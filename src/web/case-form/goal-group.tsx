@@ -52,10 +52,11 @@ function Ends(props: {
   const { form, low, high, unit } = props
   const beside = unit === undefined ? {} : { unit }
   return (
-    <div className="pair" role="group" aria-label={FORM_WORDS.rangeHelp}>
+    <fieldset className="pair plain">
+      <legend className="unseen">{FORM_WORDS.rangeHelp}</legend>
       <FormNumber form={form} field={low} label={FORM_WORDS.low} {...beside} isRequired />
       <FormNumber form={form} field={high} label={FORM_WORDS.high} {...beside} isRequired />
-    </div>
+    </fieldset>
   )
 }
 

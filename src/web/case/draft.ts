@@ -5,6 +5,7 @@ import { DEMO_SHELF } from '../../kit/demo-shelf/demo-shelf.ts'
 import type { SourceKind } from '../../kit/source-row.ts'
 import type { Case, InterfaceChange } from '../../patient/case.ts'
 import { SOURCE_KINDS } from '../../patient/read-set-up.ts'
+import { textOfNumber } from './typed-number.ts'
 import { airwayKind } from '../../physiology/airway-state.ts'
 import type { AirwayKind, AirwayState } from '../../physiology/airway-state.ts'
 
@@ -157,6 +158,7 @@ function flattened(value: unknown, path: string): Record<string, string> {
     return Object.assign({}, ...parts) as Record<string, string>
   }
   if (value === true) return { [path]: 'yes' }
-  if (typeof value === 'string' || typeof value === 'number') return { [path]: String(value) }
+  if (typeof value === 'number') return { [path]: textOfNumber(value) }
+  if (typeof value === 'string') return { [path]: value }
   return {}
 }

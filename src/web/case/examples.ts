@@ -11,6 +11,9 @@ export interface Example {
   readonly draft: Draft
 }
 
+/** Shown to whoever opens the page for the first time. */
+const FIRST_ID = 'nasal-cannula'
+
 /** The examples lie beside the package, as people read them; yaml ones come parsed by vite.config.ts. */
 const FILES = import.meta.glob<unknown>('../../../examples/*.{json,yaml}', {
   eager: true,
@@ -33,8 +36,6 @@ function exampleOf(id: string, parsed: unknown): Example {
 function idOf(path: string): string {
   return /([^/]+)\.(?:json|yaml)$/.exec(path)?.[1] ?? path
 }
-
-const FIRST_ID = 'nasal-cannula'
 
 function orderOf(example: Example): number {
   return example.id === FIRST_ID ? 0 : 1

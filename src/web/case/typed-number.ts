@@ -25,5 +25,16 @@ export function typedNumber(
     if (grouped >= bounds.min && grouped <= bounds.max)
       return { kind: 'refused', text, suggestion: grouped }
   }
-  return { kind: 'number', value: Number(plain.replace(',', '.')) }
+  // Adding zero makes a typed -0 a plain zero.
+  return { kind: 'number', value: Number(plain.replace(',', '.')) + 0 }
+}
+
+const DIGITS_MOST = 100
+
+/** A number as one would type it, read back as the same number: no exponent, nothing that may part thousands. */
+export function textOfNumber(value: number): string {
+  const text = String(value).includes('e')
+    ? value.toFixed(DIGITS_MOST).replace(/\.?0+$/, '')
+    : String(value)
+  return MAY_BE_GROUPED.test(text) ? `${text}0` : text
 }

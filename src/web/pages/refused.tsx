@@ -19,7 +19,7 @@ export function Refused({ problems, onGo }: RefusedProps) {
     goToField(fieldOfPath(problem.path))
   }
   return (
-    <div className="refused" role="status">
+    <div className="refused">
       <h3>{PAGE_WORDS.refusedHeading}</h3>
       <p>{PAGE_WORDS.refusedWhy}</p>
       <ul className="problems">

@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components'
 import type { ReadCase } from '../../patient/read-case.ts'
 import { announcedText } from '../../words/web-answer-text.ts'
 import { problemLineText } from '../../words/web-form-text.ts'
-import { PAGE_WORDS } from '../../words/web-page-text.ts'
+import { PAGE_WORDS, refusedCountText } from '../../words/web-page-text.ts'
 import { PlanView } from '../plan-view/plan-view.tsx'
 import type { PlanState } from '../worker/use-plan.ts'
 import { Refused } from './refused.tsx'
@@ -16,7 +16,22 @@ export interface ResultProps {
   readonly onRetry: () => void
 }
 
-export function Result({ read, state, onGoToForm, onRetry }: ResultProps) {
+export function Result(props: ResultProps) {
+  return (
+    <>
+      <output className="unseen">{saidText(props)}</output>
+      <Shown {...props} />
+    </>
+  )
+}
+
+/** What a screen reader is told as it changes. */
+function saidText({ read, state }: ResultProps): string {
+  if (!read.ok) return refusedCountText(read.problems.length)
+  return state.isWorking || state.planned === null ? '' : announcedText(state.planned.plan)
+}
+
+function Shown({ read, state, onGoToForm, onRetry }: ResultProps) {
   if (!read.ok) return <Refused problems={read.problems} onGo={onGoToForm} />
   const { planned, isWorking, problem, failure } = state
   if (problem !== null || failure !== null) {
@@ -33,9 +48,6 @@ export function Result({ read, state, onGoToForm, onRetry }: ResultProps) {
   }
   return (
     <>
-      <p className="unseen" role="status">
-        {isWorking || planned === null ? '' : announcedText(planned.plan)}
-      </p>
       <Working isWorking={isWorking} progress={state.progress} isStale={planned !== null} />
       {planned === null ? null : (
         <div className="plan" aria-busy={isWorking} data-stale={isWorking}>

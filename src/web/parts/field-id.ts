@@ -4,11 +4,12 @@ export function fieldDomId(field: string): string {
   return `field-${field.replaceAll('.', '-')}`
 }
 
+const CONTROLS = ['input', 'select', 'button'].join(',')
+
 /** Moves to the field and into its control. */
 export function goToField(field: string): void {
   const found = document.getElementById(fieldDomId(field))
-  const control =
-    found?.matches('input, select') === true ? found : found?.querySelector('input, select, button')
+  const control = found?.matches(CONTROLS) === true ? found : found?.querySelector(CONTROLS)
   if (!(control instanceof HTMLElement)) return
   control.scrollIntoView({ block: 'center' })
   control.focus()

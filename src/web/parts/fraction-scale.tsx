@@ -22,7 +22,14 @@ export function FractionScale({ band, printed, goal }: FractionScaleProps) {
         <div className="strip-band" style={span(band)} />
         <div className="strip-middle" style={{ left: at(band.median) }} />
       </div>
-      {printed === null ? null : <div className="scale-printed" style={span(printed)} />}
+      {printed === null ? null : (
+        <div className="scale-below">
+          <div
+            className={printed.low === printed.high ? 'scale-printed one' : 'scale-printed'}
+            style={span(printed)}
+          />
+        </div>
+      )}
       <div className="scale-ticks">
         {ticksOf(AXIS, TICK).map((tick) => (
           <span key={tick} style={{ left: at(tick) }}>

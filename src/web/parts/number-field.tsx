@@ -2,7 +2,7 @@
 import { Button, FieldError, Input, Label, Text, TextField } from 'react-aria-components'
 import type { Problem } from '../../errors.ts'
 import { withUnit } from '../../words/number-text.ts'
-import { problemLineText, useText } from '../../words/web-form-text.ts'
+import { problemLineText, takeText } from '../../words/web-form-text.ts'
 import { fieldDomId } from './field-id.ts'
 
 export interface NumberFieldProps {
@@ -54,7 +54,7 @@ export function NumberField(props: NumberFieldProps) {
       </FieldError>
       {meant === undefined ? null : (
         <Button className="button small" onPress={() => onType(String(meant))}>
-          {useText(meant, problems[0]?.unit)}
+          {takeText(meant, problems[0]?.unit)}
         </Button>
       )}
     </TextField>

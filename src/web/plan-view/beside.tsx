@@ -9,7 +9,7 @@ import { chanceLineText, givesText, guidelineText, readingText } from '../../wor
 import { remarkText } from '../../words/remark-text.ts'
 import { setUpOnNowText, setUpShortText } from '../../words/set-up-text.ts'
 import { warningText } from '../../words/warning-text.ts'
-import { DETAIL_WORDS } from '../../words/web-page-text.ts'
+import { assumedCountText, DETAIL_WORDS } from '../../words/web-page-text.ts'
 import { Fold } from '../parts/fold.tsx'
 import { Lines } from '../parts/lines.tsx'
 
@@ -92,7 +92,7 @@ export function Assumed({ plan }: { readonly plan: Plan }) {
       {plan.assumed.length === 0 ? (
         <p>{DETAIL_WORDS.nothingAssumed}</p>
       ) : (
-        <Fold heading={String(plan.assumed.length)}>
+        <Fold heading={assumedCountText(plan.assumed.length)}>
           <Lines lines={plan.assumed.map(assumedText)} />
         </Fold>
       )}

@@ -1,9 +1,9 @@
-// One breath of the middle patient on each of the named set-ups. Leaves out drawing.
+// One breath of the middle patient on a set-up. Leaves out drawing.
 import { useEffect, useState } from 'react'
 import type { DeliveredBreath } from '../../delivery/delivered-breath.ts'
 import type { SetUp } from '../../kit/set-up.ts'
 import type { Case } from '../../patient/case.ts'
-import { useLatestCall } from './use-plan.ts'
+import { useLatestCall } from './use-latest-call.ts'
 
 interface Got {
   readonly about: Case
@@ -16,17 +16,16 @@ export function useBreath(about: Case, setUp: SetUp | null): Got['breath'] | nul
   const [got, setGot] = useState<Got | null>(null)
   const call = useLatestCall()
   useEffect(() => {
-    if (setUp === null) return
+    if (setUp === null) return undefined
     let isCurrent = true
-    call.current
-      ?.ask(async (core) => await core.breath({ about, setUp }))
-      .then((answer) => {
-        if (!isCurrent || answer === undefined) return
+    const ask = async (): Promise<void> => {
+      const answer = await call.current?.ask(async (core) => await core.breath({ about, setUp }))
+      if (isCurrent && answer !== undefined)
         setGot({ about, setUp, breath: answer.ok ? answer.value : 'failed' })
-      })
-      .catch(() => {
-        if (isCurrent) setGot({ about, setUp, breath: 'failed' })
-      })
+    }
+    ask().catch(() => {
+      if (isCurrent) setGot({ about, setUp, breath: 'failed' })
+    })
     return () => {
       isCurrent = false
     }

@@ -1,12 +1,11 @@
 // The plan of the case in the form: the newest question wins. Leaves out how it is shown.
 import { proxy } from 'comlink'
-import { useEffect, useRef, useState } from 'react'
+import { useEffect, useMemo, useState } from 'react'
 import type { Problem } from '../../errors.ts'
 import type { Case } from '../../patient/case.ts'
 import type { Plan } from '../../planning/plan-types.ts'
-import { createLatestCall } from './latest-call.ts'
-import type { LatestCall } from './latest-call.ts'
-import type { PlanRequest } from './core-api.ts'
+import type { Answer, PlanRequest } from './core-api.ts'
+import { useLatestCall } from './use-latest-call.ts'
 
 export interface Planned {
   readonly about: Case
@@ -14,7 +13,7 @@ export interface Planned {
 }
 
 export interface PlanState {
-  /** The newest answer; while `isWorking`, it may still be that of the case before. */
+  /** The newest answer; while `isWorking`, still that of the case before. */
   readonly planned: Planned | null
   readonly isWorking: boolean
   readonly progress: { readonly done: number; readonly total: number } | null
@@ -22,57 +21,69 @@ export interface PlanState {
   readonly failure: string | null
 }
 
-const START: PlanState = {
-  planned: null,
-  isWorking: false,
-  progress: null,
-  problem: null,
-  failure: null,
+/** One question; asking again makes a new one. */
+interface Question {
+  readonly request: PlanRequest
+  readonly attempt: number
+}
+
+interface Outcome {
+  readonly question: Question
+  readonly planned: Planned | null
+  readonly problem: Problem | null
+  readonly failure: string | null
+}
+
+interface Progress {
+  readonly question: Question
+  readonly done: number
+  readonly total: number
 }
 
 export function usePlan(request: PlanRequest | null, attempt: number): PlanState {
-  const [state, setState] = useState<PlanState>(START)
+  const question = useMemo(
+    () => (request === null ? null : { request, attempt }),
+    [request, attempt],
+  )
+  const [outcome, setOutcome] = useState<Outcome | null>(null)
+  const [progress, setProgress] = useState<Progress | null>(null)
   const call = useLatestCall()
   useEffect(() => {
-    if (request === null) {
-      setState(START)
+    if (question === null) {
       call.current?.end()
-      return
+      return undefined
     }
     let isCurrent = true
-    const change = (part: Partial<PlanState>): void => {
-      if (isCurrent) setState((before) => ({ ...before, ...part }))
-    }
-    change({ isWorking: true, progress: null, problem: null, failure: null })
-    const onProgress = proxy((done: number, total: number) => change({ progress: { done, total } }))
-    call.current
-      ?.ask(async (core) => await core.plan(request, onProgress))
-      .then((answer) => {
-        if (answer === undefined) return
-        const { about } = request
-        if (answer.ok) change({ planned: { about, plan: answer.value }, isWorking: false })
-        else change({ planned: null, problem: answer.problem, isWorking: false })
-      })
-      .catch((thrown: unknown) =>
-        change({ planned: null, failure: String(thrown), isWorking: false }),
+    const onProgress = proxy((done: number, total: number) => {
+      if (isCurrent) setProgress({ question, done, total })
+    })
+    const ask = async (): Promise<void> => {
+      const answer = await call.current?.ask(
+        async (core) => await core.plan(question.request, onProgress),
       )
+      if (isCurrent && answer !== undefined) setOutcome(outcomeOf(question, answer))
+    }
+    ask().catch((thrown: unknown) => {
+      const failure = String(thrown)
+      if (isCurrent) setOutcome({ question, planned: null, problem: null, failure })
+    })
     return () => {
       isCurrent = false
     }
-  }, [request, attempt, call])
-  return state
+  }, [question, call])
+  const isAnswered = outcome !== null && outcome.question === question
+  return {
+    planned: outcome?.planned ?? null,
+    isWorking: question !== null && !isAnswered,
+    progress: progress !== null && progress.question === question ? progress : null,
+    problem: isAnswered ? outcome.problem : null,
+    failure: isAnswered ? outcome.failure : null,
+  }
 }
 
-/** One worker for the life of the component. */
-export function useLatestCall(): { readonly current: LatestCall | null } {
-  const call = useRef<LatestCall | null>(null)
-  useEffect(() => {
-    const created = createLatestCall()
-    call.current = created
-    return () => {
-      created.end()
-      call.current = null
-    }
-  }, [])
-  return call
+function outcomeOf(question: Question, answer: Answer<Plan>): Outcome {
+  const { about } = question.request
+  return answer.ok
+    ? { question, planned: { about, plan: answer.value }, problem: null, failure: null }
+    : { question, planned: null, problem: answer.problem, failure: null }
 }
