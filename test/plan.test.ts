@@ -218,12 +218,89 @@ describe('exclusions', () => {
       breathing: { state: 'severe-distress', tidalVolumeMl: 900, ratePerMin: 38 },
     })
     const plan = planOf(about, 1, 128)
-    const collapse = plan.excluded.find(({ reasons }) =>
-      reasons.some(({ code }) => code === 'BAG_COLLAPSES'),
+    const collapse = plan.excluded.find(
+      ({ setUp, reasons }) =>
+        setUp.family === 'non-rebreather-mask' &&
+        reasons.some(({ code }) => code === 'BAG_COLLAPSES'),
     )
     const flip = collapse?.reasons[0]?.flip
     expect(flip?.path).toBe('setUp.flowLpm')
-    expect(Number(flip?.value)).toBeGreaterThan(15)
+    const flowLpm = Number(flip?.value)
+    expect(flowLpm).toBeGreaterThan(Number(collapse?.reasons[0]?.values['flowLpm']))
+    // Enter the number: a meter that gives it keeps the bag filled, one litre less does not.
+    const meterTo = (litres: number) => ({
+      ...FACE_SHELF,
+      interfaces: DEMO_SHELF.interfaces
+        .filter(({ family }) => family === 'non-rebreather-mask')
+        .map((row) => ({ ...row, sizes: row.sizes.map((size) => ({ ...size, ratedMaxLpm: 70 })) })),
+      sources: FACE_SHELF.sources.slice(0, 1).flatMap((row) =>
+        row.kind === 'wall-flowmeter'
+          ? [
+              {
+                ...row,
+                usedStepsLpm: [litres],
+                meter: { ...row.meter, stepsLpm: [litres], flush: null },
+              },
+            ]
+          : [],
+      ),
+    })
+    const reasons = (litres: number): ReadonlySet<string> =>
+      reasonsAgainst(
+        makePlan({ case: about, shelf: meterTo(litres), draws: 128 }),
+        'non-rebreather-mask',
+      )
+    expect(reasons(flowLpm).has('BAG_COLLAPSES')).toBe(false)
+    expect(reasons(flowLpm - 1).has('BAG_COLLAPSES')).toBe(true)
+  })
+
+  it('name the age or weight at which a size fits, and there it does', () => {
+    const about = caseOf({
+      patient: { ageYears: 7, weightKg: 24, heightCm: 122 },
+      breathing: { state: 'pneumonia' },
+    })
+    const plan = planOf(about, 1, 64)
+    const byAge = plan.excluded.find(
+      ({ setUp, reasons }) => setUp.size === 'adult' && reasons[0]?.code === 'SIZE_FOR_OTHER_AGE',
+    )
+    expect(byAge?.reasons[0]?.flip).toMatchObject({ path: 'patient.ageYears', value: 10 })
+    const older = planOf(caseOf({ patient: { ageYears: 10, weightKg: 32, heightCm: 138 } }), 1, 64)
+    expect(
+      older.excluded.some(
+        ({ id, reasons }) =>
+          id === byAge?.id && reasons.some(({ code }) => code === 'SIZE_FOR_OTHER_AGE'),
+      ),
+    ).toBe(false)
+  })
+
+  it('name the weight at which high flow is no longer above the child ceiling, and there it is not', () => {
+    const infant = (weightKg: number): Plan =>
+      planOf(
+        caseOf({
+          patient: { ageYears: 0.6, weightKg, heightCm: 68 },
+          breathing: { state: 'bronchiolitis' },
+        }),
+        1,
+        64,
+        'wren',
+      )
+    const ceiling = (plan: Plan) =>
+      plan.excluded.find(({ reasons }) =>
+        reasons.some(({ code }) => code === 'HIGH_FLOW_ABOVE_CHILD_CEILING'),
+      )
+    const excluded = ceiling(infant(6))
+    const flip = excluded?.reasons.find(
+      ({ code }) => code === 'HIGH_FLOW_ABOVE_CHILD_CEILING',
+    )?.flip
+    expect(flip?.path).toBe('patient.weightKg')
+    const heavier = infant(Number(flip?.value))
+    expect(
+      heavier.excluded.some(
+        ({ id, reasons }) =>
+          id === excluded?.id &&
+          reasons.some(({ code }) => code === 'HIGH_FLOW_ABOVE_CHILD_CEILING'),
+      ),
+    ).toBe(false)
   })
 
   it('keep flush for goals that want all there is', () => {

@@ -3,6 +3,7 @@ import { breathSeries } from '../delivery/breath-series.ts'
 import { deliveredBreath, effectiveO2Fraction } from '../delivery/delivered-breath.ts'
 import type { DeliveredBreath } from '../delivery/delivered-breath.ts'
 import { MIDDLE_INTERFACE } from '../delivery/delivery-body.ts'
+import type { Network } from '../delivery/network.ts'
 import { createPeriodicSolver } from '../delivery/periodic.ts'
 import { placeSetUp } from '../inference/delivery-points.ts'
 import type { DeliveryPoint } from '../inference/delivery-points.ts'
@@ -14,15 +15,29 @@ import type { Case } from '../patient/case.ts'
 import { middlePatient } from '../patient/draw.ts'
 import type { PatientDraw } from '../patient/draw.ts'
 import { btps, conditionFactor, STPD } from '../physics/gas-condition.ts'
-import { lpmFromMlPerMin } from '../units/flow.ts'
+import { alveolarPo2Kpa } from '../physiology/alveolar-gas.ts'
+import { arterialFromAlveolar, emptyArterialOxygen } from '../physiology/shunt-shift.ts'
+import { lpmFromMlPerMin, mlPerSFromLps } from '../units/flow.ts'
+import { meanAirwayPressure } from './airway-pressure.ts'
 import type { Band } from './plan-types.ts'
 import { bandOf } from './score.ts'
 
 export interface BedsideBreath {
   readonly breath: DeliveredBreath
-  /** Quasi-steady effective fraction over a series of this patient's own varying breaths; null for room air. */
+  /** Quasi-steady effective fraction over a series of this patient's own varying breaths. */
   readonly breathToBreath: Band
   readonly isChecked: boolean
+  /** At the site's pressure and the patient's own carbon dioxide (typed or assumed, never forecast). */
+  readonly blood: BedsideBlood
+  /** Nasal high flow only: flow that clears the upper airway while the patient breathes out, mL/s, and mean airway pressure. */
+  readonly upperAirwayClearanceMlPerS: number | null
+  readonly meanAirwayPressureCmH2o: Band | null
+}
+
+export interface BedsideBlood {
+  readonly alveolarPo2Kpa: number
+  readonly arterialPo2Kpa: number
+  readonly arterialSaturation: number
 }
 
 export interface BedsideQuestion {
@@ -62,7 +77,31 @@ export function bedsideBreath(question: BedsideQuestion): BedsideBreath {
     breath,
     breathToBreath: bandOf(series),
     isChecked: INTERFACE_FAMILIES[question.setUp.family].isChecked,
+    blood: bloodOf(patient, breath.effectiveO2Fraction),
+    upperAirwayClearanceMlPerS: clearanceOf(question.setUp, network),
+    meanAirwayPressureCmH2o: meanAirwayPressure(question.setUp),
   }
+}
+
+/** Alveolar oxygen by the full alveolar gas equation, then shunt and shift of the middle patient. */
+function bloodOf(patient: PatientDraw, effective: number): BedsideBlood {
+  const alveolarKpa = alveolarPo2Kpa({
+    inspiredO2Fraction: effective,
+    barometricKpa: patient.barometricPressureKpa,
+    arterialPco2Kpa: patient.gas.arterialPco2Kpa,
+    respiratoryQuotient: patient.gas.respiratoryQuotient,
+  })
+  const { arterialPo2Kpa, arterialSaturation } = arterialFromAlveolar(
+    patient.lung,
+    alveolarKpa,
+    emptyArterialOxygen(),
+  )
+  return { alveolarPo2Kpa: alveolarKpa, arterialPo2Kpa, arterialSaturation }
+}
+
+function clearanceOf(setUp: SetUp, network: Network): number | null {
+  const isHighFlow = INTERFACE_FAMILIES[setUp.family].behaviour.kind === 'high-flow'
+  return isHighFlow ? mlPerSFromLps(network.flushLps) : null
 }
 
 function middlePoint(patient: PatientDraw, setUp: SetUp): DeliveryPoint {

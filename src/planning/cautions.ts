@@ -19,6 +19,9 @@ export function emergencyLines(about: Case): readonly Remark[] {
   return lines
 }
 
+/** Below this age somebody may think of holding the hose in front of the face; what that delivers nobody can say. */
+const BLOW_BY_YEARS = 6
+
 /** Cautions of the patient and the goal. */
 export function planCautions(about: Case): readonly Remark[] {
   const { patient, goal } = about
@@ -39,6 +42,7 @@ export function planCautions(about: Case): readonly Remark[] {
     lines.push(remark('OPIOID_SATURATION_HIDES_CO2'))
   if (patient.gestationWeeks !== undefined && patient.gestationWeeks < 37)
     lines.push(remark('PRETERM_TOO_MUCH_HARMS'))
+  if (patient.ageYears < BLOW_BY_YEARS) lines.push(remark('BLOW_BY_NO_NUMBER'))
   if (goal.kind === 'saturation') lines.push(remark('OXIMETER_LIMITS'))
   if (patient.changes.includes('facial-burn-or-injury')) lines.push(remark('BURN_AIRWAY_MAY_SWELL'))
   if (patient.changes.includes('vomiting-risk')) lines.push(remark('VOMITING_UNDER_MASK'))

@@ -26,6 +26,7 @@ import { readingUse, unlikelyReading, usableReading } from './reading.ts'
 import type { ExcludedSetUp, Plan, RankedSetUp, ReadingUse } from './plan-types.ts'
 import { rankedSetUp } from './ranked-set-up.ts'
 import { BY_FRACTION, BY_WORTH, placeByWorth } from './ranking.ts'
+import { bagCollapse } from './bag-collapse.ts'
 import { burdenOf } from './burden.ts'
 import { aboveRisk, bandOf } from './score.ts'
 import { subjectOf } from './subject.ts'
@@ -45,8 +46,6 @@ export interface PlanQuestion {
 const DEFAULT_DRAWS = 512
 /** One computed breath serves this many lungs. */
 const LUNGS_PER_BREATH = 2
-/** Share of draws whose bag runs empty from which a reservoir mask is ruled out: the bag must not collapse. Source: ODriscoll2017. */
-const BAG_EMPTY_SHARE = 0.5
 
 interface Weighed {
   readonly candidate: CandidateSetUp
@@ -67,7 +66,7 @@ export function makePlan(question: PlanQuestion): Plan {
       return
     }
     const evaluation = evaluate(setting, candidate.setUp)
-    const collapse = bagCollapse(candidate, evaluation)
+    const collapse = bagCollapse(setting, candidate, evaluation)
     if (collapse === null) weighed.push({ candidate, evaluation })
     else excluded.push(collapse)
   })
@@ -89,26 +88,6 @@ export function makePlan(question: PlanQuestion): Plan {
     missing: missingRemarks({ goal: question.case.goal, ranked, excluded }),
     draws: setting.sample.gas.length,
     barometricPressureKpa: setting.barometricKpa,
-  }
-}
-
-function bagCollapse(candidate: CandidateSetUp, evaluation: Evaluation): ExcludedSetUp | null {
-  const { bagRunsEmpty } = evaluation.delivered
-  const share = bagRunsEmpty.reduce((sum, one) => sum + one, 0) / bagRunsEmpty.length
-  if (share < BAG_EMPTY_SHARE || candidate.setUp.flow.kind === 'flush') return null
-  const needLpm = candidate.setUp.flow.flowLpm - bandOf(evaluation.delivered.demandMarginLpm).median
-  return {
-    id: candidate.id,
-    setUp: candidate.setUp,
-    reasons: [
-      {
-        code: 'BAG_COLLAPSES',
-        values: { bagEmptyShare: share, flowLpm: candidate.setUp.flow.flowLpm },
-        flip: { path: 'setUp.flowLpm', value: Math.ceil(needLpm), unit: 'L/min' },
-        known: 'seen',
-        source: 'ODriscoll2017',
-      },
-    ],
   }
 }
 

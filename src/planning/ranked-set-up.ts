@@ -6,11 +6,11 @@ import type { PrintedAnswer } from '../kit/printed-fraction.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import type { Case } from '../patient/case.ts'
 import { neckInUse } from '../physiology/airway-state.ts'
-import { medianOf } from '../units/spread.ts'
+import { meanAirwayPressure } from './airway-pressure.ts'
 import { setUpRemarks, watchLines } from './cautions.ts'
 import type { Evaluation, Setting } from './evaluate.ts'
 import { holdsUntil } from './holds-until.ts'
-import type { Band, Chance, RankedSetUp, Twin } from './plan-types.ts'
+import type { Chance, RankedSetUp, Twin } from './plan-types.ts'
 import type { Placed } from './ranking.ts'
 import { bandOf, chanceOf } from './score.ts'
 import { whyNotFirst } from './why-not.ts'
@@ -93,15 +93,6 @@ function printedRange(
 
 function isBypassed(setUp: SetUp, about: Case): boolean {
   return INTERFACE_FAMILIES[setUp.family].opening === 'neck' && neckInUse(about.patient.airway)
-}
-
-/** Mean airway pressure of nasal high flow, mouth closed to open, as a band around the family's slope; null elsewhere. */
-function meanAirwayPressure(setUp: SetUp): Band | null {
-  const { behaviour } = INTERFACE_FAMILIES[setUp.family]
-  if (behaviour.kind !== 'high-flow' || setUp.flow.kind === 'flush') return null
-  const closed = medianOf(behaviour.meanPressureCmH2oPerLpm.spread) * setUp.flow.flowLpm
-  const open = closed * medianOf(behaviour.openMouthPressureShare.spread)
-  return { median: (closed + open) / 2, low: open, high: closed }
 }
 
 function meanOf(values: Uint8Array): number {
