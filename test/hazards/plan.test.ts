@@ -169,3 +169,10 @@ describe('holds until', () => {
       expect(holdsUntil.ratePerMin).toBeGreaterThanOrEqual(22)
   })
 })
+
+describe('a plan for a small child', () => {
+  it('warns of blow-by oxygen and gives it no number', () => {
+    expect(codesOf(planOf('bronchiolitis').cautions)).toContain('BLOW_BY_NO_NUMBER')
+    expect(JSON.stringify(planOf('bronchiolitis').ranked)).not.toMatch(/blow-by/i)
+  })
+})
