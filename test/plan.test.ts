@@ -233,8 +233,8 @@ describe('exclusions', () => {
       interfaces: DEMO_SHELF.interfaces
         .filter(({ family }) => family === 'non-rebreather-mask')
         .map((row) => ({ ...row, sizes: row.sizes.map((size) => ({ ...size, ratedMaxLpm: 70 })) })),
-      sources: FACE_SHELF.sources.slice(0, 1).flatMap((row) =>
-        row.kind === 'wall-flowmeter'
+      sources: FACE_SHELF.sources.flatMap((row) =>
+        row.kind === 'wall-flowmeter' && row.id === collapse?.setUp.source.id
           ? [
               {
                 ...row,

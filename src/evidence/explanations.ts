@@ -96,13 +96,11 @@ export const EXPLANATIONS: readonly Explanation[] = [
   // Most of the stream leaves by the ports without washing the mask: a quarter of it clears expired gas.
   { rowId: 'valve-co2-healthy', parameter: 'flow-lpm', from: 4, to: 1 },
   { rowId: 'valve-co2-obstructed', parameter: 'flow-lpm', from: 4, to: 1 },
-  // People differ more in airway pressure and clearance than the stored spread.
-  { rowId: 'pressure-width-Parke2011-30', parameter: 'spread-factor', from: 1, to: 2 },
-  { rowId: 'pressure-width-Parke2011-40', parameter: 'spread-factor', from: 1, to: 2 },
+  // People differ more in clearance than the stored spread.
   { rowId: 'clearance-width-Moeller2017-15', parameter: 'spread-factor', from: 1, to: 2 },
   // The second group had lower pressure than the first at the same flow.
-  { rowId: 'pressure-again-Parke2013-30-0', parameter: 'slope-per-lpm', from: 0.076, to: 0.06 },
-  { rowId: 'pressure-again-Parke2013-40-0', parameter: 'slope-per-lpm', from: 0.076, to: 0.06 },
+  { rowId: 'pressure-again-Parke2013-30-0', parameter: 'slope-per-lpm', from: 0.077, to: 0.06 },
+  { rowId: 'pressure-again-Parke2013-40-0', parameter: 'slope-per-lpm', from: 0.077, to: 0.06 },
   // Clearance does not start at zero flow.
   { rowId: 'clearance-Moeller2017-15', parameter: 'slope-per-lpm', from: 1.75, to: 2.7 },
 ]

@@ -1,4 +1,5 @@
 // The shape of one exclusion rule and what it may look at.
+import type { RatedRange } from '../kit/set-up-settings.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import type { InterfaceChange, Goal, RetentionRisk } from '../patient/case.ts'
 import type { AirwayState } from '../physiology/airway-state.ts'
@@ -22,6 +23,6 @@ export interface Found {
 
 export interface ExclusionRule extends Provenance {
   readonly code: string
-  /** Null where the rule has nothing against the set-up. */
-  applies(subject: PlanSubject, setUp: SetUp): Found | null
+  /** Null where the rule has nothing against the set-up. `rated` is what the device's label or its family allows. */
+  applies(subject: PlanSubject, setUp: SetUp, rated: RatedRange): Found | null
 }

@@ -63,21 +63,19 @@ export const exclusionsByFlow: readonly ExclusionRule[] = [
     code: 'BELOW_RATED_FLOW',
     known: 'seen',
     source: 'ODriscoll2017',
-    applies: (_subject, setUp) => {
-      const size = sizeOfSetUp(setUp)
+    applies: (_subject, setUp, rated) => {
       const flowLpm = meteredLpm(setUp)
-      if (size === null || flowLpm === null || setUp.source.kind === 'jet-nebuliser') return null
-      return flowLpm < size.rated.minLpm - 1e-9 ? flowFound(setUp, size.rated.minLpm) : null
+      if (flowLpm === null || setUp.source.kind === 'jet-nebuliser') return null
+      return flowLpm < rated.minLpm - 1e-9 ? flowFound(setUp, rated.minLpm) : null
     },
   },
   {
     code: 'ABOVE_RATED_FLOW',
     known: 'common-practice',
-    applies: (_subject, setUp) => {
-      const size = sizeOfSetUp(setUp)
+    applies: (_subject, setUp, rated) => {
       const flowLpm = meteredLpm(setUp)
-      if (size === null || flowLpm === null || setUp.source.kind === 'jet-nebuliser') return null
-      return flowLpm > size.rated.maxLpm + 1e-9 ? flowFound(setUp, size.rated.maxLpm) : null
+      if (flowLpm === null || setUp.source.kind === 'jet-nebuliser') return null
+      return flowLpm > rated.maxLpm + 1e-9 ? flowFound(setUp, rated.maxLpm) : null
     },
   },
   {

@@ -3,7 +3,7 @@ import { exclusionsByAirway } from './exclusions-airway.ts'
 import { exclusionsByFlow } from './exclusions-flow.ts'
 import type { ExclusionRule, PlanSubject } from './exclusion-rule.ts'
 import type { Reason } from './plan-types.ts'
-import type { SetUp } from '../kit/set-up.ts'
+import type { CandidateSetUp } from '../kit/build-set-ups.ts'
 
 export const EXCLUSION_RULES: readonly ExclusionRule[] = [
   ...exclusionsByAirway,
@@ -11,9 +11,12 @@ export const EXCLUSION_RULES: readonly ExclusionRule[] = [
 ]
 
 /** All hard reasons that apply; empty when the set-up may be ranked. */
-export function exclusionsOf(subject: PlanSubject, setUp: SetUp): readonly Reason[] {
+export function exclusionsOf(
+  subject: PlanSubject,
+  candidate: Pick<CandidateSetUp, 'setUp' | 'rated'>,
+): readonly Reason[] {
   return EXCLUSION_RULES.flatMap((rule) => {
-    const found = rule.applies(subject, setUp)
+    const found = rule.applies(subject, candidate.setUp, candidate.rated)
     if (found === null) return []
     const { known, source } = rule
     return [

@@ -60,7 +60,7 @@ export function makePlan(question: PlanQuestion): Plan {
   const weighed: Weighed[] = []
   candidates.forEach((candidate, i) => {
     question.onProgress?.(i, candidates.length)
-    const reasons = exclusionsOf(subject, candidate.setUp)
+    const reasons = exclusionsOf(subject, candidate)
     if (reasons.length > 0) {
       excluded.push({ id: candidate.id, setUp: candidate.setUp, reasons })
       return

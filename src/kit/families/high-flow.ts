@@ -23,9 +23,9 @@ export const NASAL_HIGH_FLOW: InterfaceFamily = {
       known: 'memory',
       source: 'Moeller2015',
     },
-    // 2.7 cmH2O at 35 L/min, mouth closed (Parke2009); judged by Parke2011 and Parke2013.
+    // 2.7 ± 1.04 cmH2O at 35 L/min, mouth closed (Parke2009: mean and spread between people); judged by Parke2011 and Parke2013.
     meanPressureCmH2oPerLpm: {
-      spread: { kind: 'triangular', min: 0.04, mode: 0.077, max: 0.11 },
+      spread: { kind: 'normal', mean: 0.077, sd: 0.03, min: 0.005, max: 0.16 },
       known: 'derived',
       source: 'Parke2009',
     },

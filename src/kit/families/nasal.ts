@@ -4,12 +4,12 @@ import { NO_POCKET, sizeOf } from './sizes.ts'
 
 /**
  * Share of the cannula's flow that enters the nose while the patient breathes out or pauses; while breathing in, all of it does.
- * Calibrated on the tracheal slope of ONugent2014 (scripts/calibrate.ts).
+ * The tracheal slope of ONugent2014 does not settle it: at one tidal volume any share gives that slope (scripts/calibrate.ts shows
+ * it), so this is a wide prior around the middle.
  */
 export const CAPTURE_OUT: SourcedSpread = {
   spread: { kind: 'triangular', min: 0.2, mode: 0.6, max: 1 },
-  known: 'derived',
-  source: 'ONugent2014',
+  known: 'common-practice',
 }
 
 /** Share of the cannula's flow that runs on through the pharynx and out by the mouth when the mouth is open (half of it: common practice, no measurement). */
