@@ -25,22 +25,44 @@ export function shownSaturationPercent(
   return shownOf(point, arterialSaturation(point, effectiveO2Fraction, barometricKpa))
 }
 
-/**
- * True functional saturation as a fraction, at steady state; alveolar oxygen by the full alveolar gas equation (as
- * physiology/alveolar-gas.ts). A draw whose carbon dioxide leaves no room for oxygen reads zero: nobody lives there, so a
- * reading weighs it away.
- */
+/** True functional saturation as a fraction, at steady state. */
 export function arterialSaturation(
   point: GasPoint,
   effectiveO2Fraction: number,
   barometricKpa: number,
 ): number {
+  return bloodAt(point, effectiveO2Fraction, barometricKpa).arterialSaturation
+}
+
+/** Oxygen in alveoli and arterial blood; written over by the next call. */
+export interface Blood {
+  alveolarPo2Kpa: number
+  arterialPo2Kpa: number
+  arterialSaturation: number
+}
+
+const blood: Blood = { alveolarPo2Kpa: 0, arterialPo2Kpa: 0, arterialSaturation: 0 }
+
+/**
+ * Alveolar oxygen by the full alveolar gas equation (as physiology/alveolar-gas.ts), then shunt and shift. A draw whose carbon
+ * dioxide leaves no room for oxygen reads zero: nobody lives there, so a reading weighs it away. Allocates nothing.
+ */
+export function bloodAt(
+  point: GasPoint,
+  effectiveO2Fraction: number,
+  barometricKpa: number,
+): Blood {
   const f = effectiveO2Fraction
   const carbonDioxideKpa = point.arterialPco2Kpa * (f + (1 - f) / point.respiratoryQuotient)
   const alveolarKpa = f * (barometricKpa - BODY_WATER_VAPOUR_KPA) - carbonDioxideKpa
-  return alveolarKpa <= 0
-    ? 0
-    : arterialFromAlveolar(point.lung, alveolarKpa, scratch).arterialSaturation
+  blood.alveolarPo2Kpa = Math.max(0, alveolarKpa)
+  blood.arterialPo2Kpa = 0
+  blood.arterialSaturation = 0
+  if (alveolarKpa <= 0) return blood
+  const arterial = arterialFromAlveolar(point.lung, alveolarKpa, scratch)
+  blood.arterialPo2Kpa = arterial.arterialPo2Kpa
+  blood.arterialSaturation = arterial.arterialSaturation
+  return blood
 }
 
 /** Carboxyhaemoglobin is read as oxygenated; bias is added; the display ends at 100. */

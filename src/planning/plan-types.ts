@@ -71,8 +71,15 @@ export interface RankedSetUp {
   readonly humidity: readonly Remark[]
   readonly watch: readonly Remark[]
   readonly whyNotFirst: Reason | null
+  /** Oxygen in alveoli and arterial blood at the site, over all draws; null where no saturation is shown either. */
+  readonly blood: BloodBands | null
   /** Nasal high flow only: middle, mouth open and mouth closed. */
   readonly meanAirwayPressureCmH2o: Band | null
+}
+
+export interface BloodBands {
+  readonly alveolarPo2Kpa: Band
+  readonly arterialPo2Kpa: Band
 }
 
 export interface Twin {

@@ -10,7 +10,8 @@ import { meanAirwayPressure } from './airway-pressure.ts'
 import { setUpRemarks, watchLines } from './cautions.ts'
 import type { Evaluation, Setting } from './evaluate.ts'
 import { holdsUntil } from './holds-until.ts'
-import type { Chance, RankedSetUp, Twin } from './plan-types.ts'
+import { bloodAt } from '../inference/gas-points.ts'
+import type { BloodBands, Chance, RankedSetUp, Twin } from './plan-types.ts'
 import type { Placed } from './ranking.ts'
 import { bandOf, chanceOf } from './score.ts'
 import { whyNotFirst } from './why-not.ts'
@@ -68,6 +69,7 @@ export function rankedSetUp(question: RankedQuestion): RankedSetUp {
       own: evaluation,
       first: question.first,
     }),
+    blood: showsSaturation(setting) ? bloodBands(setting, evaluation) : null,
     meanAirwayPressureCmH2o: meanAirwayPressure(setUp),
   }
 }
@@ -75,6 +77,22 @@ export function rankedSetUp(question: RankedQuestion): RankedSetUp {
 /** Not where the oximeter is not to be trusted, nor where comfort is the goal and a number would only mislead. */
 function showsSaturation(setting: Setting): boolean {
   return setting.goal.kind === 'saturation' || setting.goal.kind === 'fraction'
+}
+
+function bloodBands(setting: Setting, evaluation: Evaluation): BloodBands {
+  const { sample, barometricKpa } = setting
+  const alveolar = new Float64Array(sample.gas.length)
+  const arterial = new Float64Array(sample.gas.length)
+  sample.gas.forEach((gas, i) => {
+    const { alveolarPo2Kpa, arterialPo2Kpa } = bloodAt(
+      gas,
+      evaluation.effectiveO2Fraction[i] ?? 0,
+      barometricKpa,
+    )
+    alveolar[i] = alveolarPo2Kpa
+    arterial[i] = arterialPo2Kpa
+  })
+  return { alveolarPo2Kpa: bandOf(alveolar), arterialPo2Kpa: bandOf(arterial) }
 }
 
 function chanceFor(setting: Setting, evaluation: Evaluation): Chance | null {
