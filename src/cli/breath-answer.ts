@@ -5,6 +5,7 @@ import type { CandidateSetUp } from '../kit/build-set-ups.ts'
 import type { Shelf } from '../kit/shelf.ts'
 import { bedsideBreath } from '../planning/bedside-breath.ts'
 import type { BedsideBreath } from '../planning/bedside-breath.ts'
+import { closest } from '../patient/did-you-mean.ts'
 import { makePlan } from '../planning/plan.ts'
 import type { Plan, RankedSetUp, Reason } from '../planning/plan-types.ts'
 import { UsageError } from './failure.ts'
@@ -31,7 +32,10 @@ export function breathAnswer(given: PlanWords, namedId: string | undefined): Bre
   const plan = planOf(given, candidate)
   const onNow = plan.onNow === null ? null : onNowAnswer(given, plan.onNow)
   const named = candidate === null ? null : namedAnswer(given, plan, candidate)
-  if (onNow === null && named === null) throw new UsageError({ kind: 'nothing-on-now' })
+  if (onNow === null && named === null) {
+    const isOnAir = given.case.onNow?.setUp === null
+    throw new UsageError({ kind: isOnAir ? 'room-air-on-now' : 'nothing-on-now' })
+  }
   return { plan, onNow, named }
 }
 
@@ -39,7 +43,13 @@ function namedCandidate(given: PlanWords, id: string): CandidateSetUp {
   const candidates = candidateSetUps(given.shelf, given.wardId)
   const found = candidates.find((candidate) => candidate.id === id)
   if (found !== undefined) return found
-  throw new DomainError({ code: 'UNKNOWN_ID', path: 'set-up', value: id })
+  const suggestion = closest({ typed: id, choices: candidates.map((one) => one.id) })
+  throw new DomainError({
+    code: 'UNKNOWN_ID',
+    path: 'set-up',
+    value: id,
+    ...(suggestion === undefined ? {} : { suggestion }),
+  })
 }
 
 /** The same sample as a whole plan, on as little of the shelf as the answer needs. */

@@ -6,7 +6,7 @@ import { setUpText } from '../words/set-up-text.ts'
 import type { BreathAnswer, SetUpAnswer } from './breath-answer.ts'
 import { reallyText } from './breath-lines.ts'
 import { jsonText } from './json-output.ts'
-import { told, toldHead, toldReason, toldRemarks } from './json-parts.ts'
+import { told, toldHead, toldReason, toldRemarks, toldSetUp } from './json-parts.ts'
 import type { PlanWords } from './plan-question.ts'
 import { ribbonOf } from './ribbon-of.ts'
 
@@ -38,13 +38,16 @@ function toldAnswer(one: SetUpAnswer, given: PlanWords): object {
   return {
     id: one.id,
     text: setUpText(one.setUp, given.shelf),
-    setUp: one.setUp,
+    setUp: toldSetUp(one.setUp),
     isChecked: bedside.isChecked,
     really: reallyText(one),
     effectiveO2Fraction: ranked?.effectiveO2Fraction ?? null,
     printedO2Fraction: ranked?.printedO2Fraction ?? null,
     saturationPercent: ranked?.saturationPercent ?? null,
     breathToBreath: bedside.breathToBreath,
+    blood: bedside.blood,
+    upperAirwayClearanceMlPerS: bedside.upperAirwayClearanceMlPerS,
+    meanAirwayPressureCmH2o: bedside.meanAirwayPressureCmH2o,
     remarks: ranked === null ? [] : toldRemarks(ranked),
     reasons: one.reasons.map(toldReason),
     carbonDioxide: isAtRisk ? CO2_NOT_PREDICTABLE : null,

@@ -44,9 +44,8 @@ function setUpLines(
   one: SetUpAnswer,
   options: BreathLinesOptions,
 ): readonly string[] {
-  const { answer, given, pressure } = options
-  const { barometricPressureKpa } = answer.plan
-  const rows = breathRows({ ...one, barometricPressureKpa, pressure })
+  const { given, pressure } = options
+  const rows = breathRows({ ...one, pressure })
   return [
     '',
     ...indented(`${heading}: ${setUpText(one.setUp, given.shelf)}`, 0),

@@ -1,4 +1,7 @@
 // Parts that several JSON answers share: head, remarks with their texts. Leaves out the answers.
+import type { SetUp } from '../kit/set-up.ts'
+import type { SourceRow } from '../kit/source-row.ts'
+import { writeCase } from '../patient/write-case.ts'
 import type { RankedSetUp, Reason, Remark } from '../planning/plan-types.ts'
 import { reasonText, remarkText } from '../words/remark-text.ts'
 import { warningText } from '../words/warning-text.ts'
@@ -8,7 +11,7 @@ export function toldHead(options: { readonly given: PlanWords; readonly version:
   const { given, version } = options
   return {
     version,
-    case: given.case,
+    case: writeCase(given.case),
     caseWarnings: given.warnings.map((warning) => ({ ...warning, text: warningText(warning) })),
     shelf: {
       hospital: given.shelf.hospital,
@@ -17,6 +20,15 @@ export function toldHead(options: { readonly given: PlanWords; readonly version:
     },
     sample: { draws: given.draws, seed: given.seed },
   }
+}
+
+/** A set-up with its source by id, kind and label: the rest of the source's row stands on the shelf. */
+export function toldSetUp(setUp: SetUp): object {
+  return { ...setUp, source: toldSource(setUp.source) }
+}
+
+export function toldSource({ id, kind, label }: SourceRow): object {
+  return { id, kind, label }
 }
 
 export function told(remark: Remark): object {

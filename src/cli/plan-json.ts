@@ -6,7 +6,7 @@ import { NOT_CHECKED, STANDING_CAUTIONS } from '../words/caution-texts.ts'
 import { averagesText, guidelineText, holdsUntilText } from '../words/plan-text.ts'
 import { setUpText } from '../words/set-up-text.ts'
 import { jsonText } from './json-output.ts'
-import { told, toldHead, toldReason } from './json-parts.ts'
+import { told, toldHead, toldReason, toldSetUp, toldSource } from './json-parts.ts'
 import type { PlanWords } from './plan-question.ts'
 
 export const PLAN_JSON_FORMAT = 'oxwright-plan-1'
@@ -39,6 +39,8 @@ export function planJson(options: {
 function toldRanked(one: RankedSetUp, plan: Plan, shelf: Shelf): object {
   return {
     ...one,
+    setUp: toldSetUp(one.setUp),
+    twins: one.twins.map(({ id, source }) => ({ id, source: toldSource(source) })),
     text: setUpText(one.setUp, shelf),
     holdsUntil: { ...one.holdsUntil, text: holdsUntilText(one.holdsUntil) },
     remarks: one.remarks.map(told),
@@ -54,5 +56,10 @@ function toldRanked(one: RankedSetUp, plan: Plan, shelf: Shelf): object {
 }
 
 function toldExcluded(one: ExcludedSetUp, shelf: Shelf): object {
-  return { ...one, text: setUpText(one.setUp, shelf), reasons: one.reasons.map(toldReason) }
+  return {
+    ...one,
+    setUp: toldSetUp(one.setUp),
+    text: setUpText(one.setUp, shelf),
+    reasons: one.reasons.map(toldReason),
+  }
 }

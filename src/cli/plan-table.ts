@@ -26,12 +26,12 @@ export function planTable(
   const { columns } = CLI_WORDS
   const layout: readonly TableColumn[] = [
     { heading: columns.rank, align: 'right' },
-    { heading: columns.setUp, widthMost: 30 },
+    { heading: columns.setUp, widthMost: 28 },
     { heading: columns.fraction, widthMost: 15 },
     { heading: columns.saturation, widthMost: 10 },
-    { heading: chanceHeadingText(plan), widthMost: 13 },
-    { heading: columns.oxygen, widthMost: 7, align: 'right' },
-    { heading: columns.holds, widthMost: 13 },
+    { heading: chanceHeadingText(plan), widthMost: 12 },
+    { heading: columns.oxygen, widthMost: 8, align: 'right' },
+    { heading: columns.holds, widthMost: 12 },
   ]
   return tableLines(
     layout,

@@ -8,6 +8,7 @@ import { oneOf } from './arguments.ts'
 import { evidenceJson } from './evidence-json.ts'
 import { evidenceLines } from './evidence-lines.ts'
 import { EXIT } from './exit-codes.ts'
+import type { ExitCode } from './exit-codes.ts'
 import { COMMON_OPTIONS } from './verb.ts'
 import type { Verb } from './verb.ts'
 
@@ -25,8 +26,12 @@ export const evidenceVerb: Verb = {
         ? evidenceJson({ report: shown, version })
         : evidenceLines(shown, { withRows }).join('\n'),
     )
-    return whole.outcomes.some(isSolidMiss) ? EXIT.evidenceMiss : EXIT.ok
+    return evidenceExit(whole)
   },
+}
+
+export function evidenceExit(report: EvidenceReport): ExitCode {
+  return report.outcomes.some(isSolidMiss) ? EXIT.evidenceMiss : EXIT.ok
 }
 
 /** The rows asked for; the counts stay those of the whole report. */

@@ -2,7 +2,6 @@
 import type { DeliveredBreath } from '../delivery/delivered-breath.ts'
 import type { BedsideBreath } from '../planning/bedside-breath.ts'
 import type { Band, RankedSetUp } from '../planning/plan-types.ts'
-import { BODY_WATER_VAPOUR_KPA } from '../units/constants.ts'
 import { BREATH_ROW_NAMES, marginText, printedText } from './breath-text.ts'
 import type { BreathRow } from './breath-text.ts'
 import {
@@ -22,7 +21,6 @@ export interface BreathRowsOptions {
   readonly bedside: BedsideBreath
   /** Null where the plan rules the set-up out: then there are no bands. */
   readonly ranked: RankedSetUp | null
-  readonly barometricPressureKpa: number
   readonly pressure: PressureUnit
 }
 
@@ -32,7 +30,7 @@ export interface NamedRow {
 }
 
 export function breathRows(options: BreathRowsOptions): readonly NamedRow[] {
-  const { breath, breathToBreath } = options.bedside
+  const { breath, breathToBreath, blood } = options.bedside
   const { ranked } = options
   const rows: readonly (readonly [BreathRow, string | null])[] = [
     [
@@ -47,13 +45,16 @@ export function breathRows(options: BreathRowsOptions): readonly NamedRow[] {
     ['trachea', fractionText(breath.tracheaO2Fraction)],
     ['fresh', fractionText(breath.freshO2Fraction)],
     ['breathToBreath', breathToBreathText(breathToBreath)],
-    ['alveolarO2', alveolarText(options)],
+    ['alveolarO2', bloodText(options, blood.alveolarPo2Kpa)],
+    ['arterialO2', bloodText(options, blood.arterialPo2Kpa)],
+    ['bloodSaturation', percentText(blood.arterialSaturation)],
     ['inspiredCo2', percentText(breath.inspiredCo2Fraction, INSPIRED_CO2_STEP_PERCENT)],
     ['margin', marginText(breath.demandMarginLpm)],
     ['bag', bagText(breath)],
     ['wasted', percentText(breath.wastedShare)],
     ['oxygenUsed', ranked === null ? null : flowText(ranked.oxygenUsedLpm, FLOW_STEP_LPM)],
-    ['pressure', airwayPressureText(ranked)],
+    ['clearance', clearanceText(options.bedside.upperAirwayClearanceMlPerS)],
+    ['pressure', airwayPressureText(options.bedside.meanAirwayPressureCmH2o)],
   ]
   return rows.flatMap(([row, value]) =>
     value === null ? [] : [{ name: BREATH_ROW_NAMES[row], value }],
@@ -74,11 +75,15 @@ function breathToBreathText(band: Band | null): string | null {
   return band === null ? null : rangeText({ low: band.low, high: band.high, step: 0.01 })
 }
 
-/** Dry alveolar fraction times the pressure left beside water vapour. */
-function alveolarText(options: BreathRowsOptions): string {
-  const { alveolarO2Fraction } = options.bedside.breath
-  const pressureKpa = alveolarO2Fraction * (options.barometricPressureKpa - BODY_WATER_VAPOUR_KPA)
+function bloodText(options: BreathRowsOptions, pressureKpa: number): string {
   return `about ${pressureText({ pressureKpa, unit: options.pressure })}`
+}
+
+const CLEARANCE_STEP_ML_PER_S = 10
+
+function clearanceText(clearanceMlPerS: number | null): string | null {
+  if (clearanceMlPerS === null) return null
+  return `about ${numberText(clearanceMlPerS, CLEARANCE_STEP_ML_PER_S)} mL/s`
 }
 
 function bagText(breath: DeliveredBreath): string | null {
@@ -86,7 +91,6 @@ function bagText(breath: DeliveredBreath): string | null {
   return breath.bagRunsEmpty ? 'runs empty' : `${numberText(breath.lowestBagL, BAG_STEP_L)} L`
 }
 
-function airwayPressureText(ranked: RankedSetUp | null): string | null {
-  const band = ranked?.meanAirwayPressureCmH2o ?? null
+function airwayPressureText(band: Band | null): string | null {
   return band === null ? null : bandText(band, { step: AIRWAY_PRESSURE_STEP_CMH2O, unit: 'cmH2O' })
 }

@@ -27,19 +27,22 @@ export const ORIGIN_ORDER = [
 
 /** Rows of the table of one breath, in the order they are shown. */
 export const BREATH_ROW_NAMES = {
-  effective: 'effective inspired fraction',
+  effective: 'effective inspired fraction, over all like this',
   printed: 'printed or quoted',
   opening: 'mean fraction at the airway opening',
   trachea: 'mean fraction in the windpipe',
   fresh: 'mean fraction of what is inhaled for the first time',
-  breathToBreath: 'from breath to breath',
+  breathToBreath: 'effective fraction from breath to breath',
   inspiredCo2: 'inspired carbon dioxide',
   margin: 'device stream against peak inspiratory flow',
   wasted: 'device gas never inhaled',
   bag: 'reservoir bag at its lowest',
-  alveolarO2: 'alveolar PO2',
-  saturation: 'saturation',
+  saturation: 'saturation, over all patients like this',
+  alveolarO2: 'alveolar PO2 of the middle patient',
+  arterialO2: 'arterial PO2 of the middle patient',
+  bloodSaturation: 'saturation of the middle patient’s blood',
   oxygenUsed: 'oxygen used',
+  clearance: 'flow that clears the upper airway',
   pressure: 'mean airway pressure, mouth open to closed',
 } as const
 

@@ -62,7 +62,7 @@ export const VERB_HELP = {
     examples: [
       'breath examples/simple-mask.json',
       'breath examples/simple-mask.json --svg ribbon.svg',
-      'breath examples/simple-mask.json --set-up non-rebreather-mask/adult@wall-15#15 --svg change.svg',
+      'breath examples/simple-mask.json --set-up non-rebreather/adult@wall-15#15 --svg change.svg',
     ],
   },
   evidence: {
@@ -161,6 +161,7 @@ export type UsageFault =
   | { readonly kind: 'case-missing'; readonly verb: string }
   | { readonly kind: 'too-many-words'; readonly verb: string; readonly got: string }
   | { readonly kind: 'nothing-on-now' }
+  | { readonly kind: 'room-air-on-now' }
 
 export function usageText(fault: UsageFault): string {
   switch (fault.kind) {
@@ -184,6 +185,8 @@ export function usageText(fault: UsageFault): string {
       return `${fault.verb} needs a case: a file, or - for standard input`
     case 'too-many-words':
       return `${fault.verb} takes no more: “${fault.got}” is too much`
+    case 'room-air-on-now':
+      return 'room air is on now, and no device delivers it: name a set-up with --set-up'
     case 'nothing-on-now':
       return 'the case says nothing of what is on now: add onNow to it, or name a set-up with --set-up'
   }
@@ -223,8 +226,8 @@ export const CLI_WORDS = {
     rank: '',
     setUp: 'set-up',
     fraction: 'inspired fraction',
-    saturation: 'saturation, %',
-    oxygen: 'oxygen, L/min',
+    saturation: 'saturation in %',
+    oxygen: 'oxygen, in L/min',
     holds: 'holds until',
     quantity: 'result',
     value: '',

@@ -119,7 +119,7 @@ export function holdsUntilText(holds: HoldsUntil): string {
   if (holds.ratePerMin === null) {
     return holds.side === null ? 'at every rate' : `${holds.side} the goal already`
   }
-  return `until ${numberText(holds.ratePerMin, 1)}/min, then ${SIDE_TEXTS[holds.side ?? 'below']}`
+  return `${numberText(holds.ratePerMin, 1)}/min, then ${SIDE_TEXTS[holds.side ?? 'below']}`
 }
 
 const SIDE_TEXTS = { below: 'below', above: 'above' } as const

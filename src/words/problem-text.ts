@@ -11,9 +11,12 @@ export function problemText(problem: Problem): string {
   return problem.suggestion === undefined ? said : `${said}; ${meantText(problem)}`
 }
 
+/** Codes whose suggestion is a name and no quantity. */
+const NAMES_SUGGESTED: readonly ErrorCode[] = ['UNKNOWN_FIELD', 'UNKNOWN_CHOICE', 'UNKNOWN_ID']
+
 function meantText(problem: Problem): string {
   const { suggestion = '' } = problem
-  const isName = problem.code === 'UNKNOWN_FIELD' || problem.code === 'UNKNOWN_CHOICE'
+  const isName = NAMES_SUGGESTED.includes(problem.code)
   const text =
     typeof suggestion === 'number' || !isName
       ? withUnit(valueText(suggestion), unitOf(problem))
@@ -55,7 +58,7 @@ const PROBLEM_TEXTS: Readonly<Record<ErrorCode, (said: Said) => string>> = {
   UNKNOWN_FIELD: (said) => `unknown field ${quoted(lastPart(said.path))}${allowed(said)}`,
   UNKNOWN_CHOICE: (said) =>
     `${labelOf(said)}: unknown choice ${quoted(said.value)}${allowed(said)}`,
-  UNKNOWN_ID: (said) => `${labelOf(said)}: nothing is called ${quoted(said.value)}${allowed(said)}`,
+  UNKNOWN_ID: (said) => `nothing is called ${quoted(said.value)}${allowed(said)}`,
   DUPLICATE_ID: (said) => `${labelOf(said)}: ${quoted(said.value)} stands here twice`,
   NOT_A_NUMBER: (said) => `${labelOf(said)} ${quoted(said.value)} is not a number${allowed(said)}`,
   NOT_TEXT: (said) => `${labelOf(said)} must be text, got ${valueText(said.value)}`,

@@ -24,6 +24,8 @@ export const PLAN_CAUTION_TEXTS: RemarkTexts = {
     'In opioid or sedative depression a good saturation hides a rising carbon dioxide: count the rate, watch drowsiness.',
   PRETERM_TOO_MUCH_HARMS: () =>
     'Preterm: too much oxygen harms eyes and lungs; ranges differ from those of older patients.',
+  BLOW_BY_NO_NUMBER: () =>
+    'Oxygen held in front of the face: what is inhaled cannot be told, no number is given; use an interface that stays on.',
   OXIMETER_LIMITS: () =>
     'Saturation readings carry error: accuracy class, motion, perfusion, skin pigment, carboxyhaemoglobin.',
   BURN_AIRWAY_MAY_SWELL: () =>
