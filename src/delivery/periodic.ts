@@ -19,7 +19,7 @@ import {
 import type { TracerBlock, TracerSources, TracerTotals } from './tracer.ts'
 
 /** Basic steps in each phase; see fillGrid for the accuracy this gives. */
-export const DEFAULT_RESOLUTION = 12
+export const DEFAULT_RESOLUTION = 10
 
 /** Gas that enters the alveoli in one steady breath, by origin, L BTPS; the sum is the tidal volume. */
 export interface AlveolarInflow {

@@ -12,8 +12,16 @@ export interface Stretch {
   readonly toS: number
 }
 
-/** `free` lets the bag fill and empty; at an end only the way back is open. */
-export type BagMode = 'free' | 'empty' | 'full'
+/** How far the ways out of and into the bag are open, 0–1. */
+export interface BagEnds {
+  readonly gives: number
+  readonly takes: number
+}
+
+/** Between the ends both ways are open; at an end only the way back is. */
+export const BAG_FREE: BagEnds = { gives: 1, takes: 1 }
+export const BAG_EMPTY: BagEnds = { gives: 0, takes: 1 }
+export const BAG_FULL: BagEnds = { gives: 1, takes: 0 }
 
 /** All flows in L/s, none negative. Each pocket takes in as much as it gives off. */
 export interface Flows {
@@ -105,24 +113,24 @@ export function setFlows(
     network,
     phase,
     lungLps,
-    bagMode,
-  }: { network: Network; phase: Phase; lungLps: number; bagMode: BagMode },
+    bagEnds,
+  }: { network: Network; phase: Phase; lungLps: number; bagEnds: BagEnds },
 ): void {
   into.lungLps = lungLps
   into.ownToOuter = network.hasOuter ? network.outerDeviceFlowLps : 0
-  if (phase === 'inspiration') setInspiration(into, network, bagMode)
-  else setExpiration(into, network, bagMode)
+  if (phase === 'inspiration') setInspiration(into, network, bagEnds)
+  else setExpiration(into, network, bagEnds)
 }
 
-function setInspiration(into: Flows, network: Network, bagMode: BagMode): void {
+function setInspiration(into: Flows, network: Network, bagEnds: BagEnds): void {
   const { deviceFlowLps, innerShareIn, hasOuter, sideFromOuter, exchangeLps } = network
   const demand = innerShareIn * into.lungLps
   const surplus = deviceFlowLps - demand
   const { bag } = network
   into.deviceToBag =
-    bag !== null && surplus > 0 && bagMode !== 'full' ? (1 - bag.forwardLoss) * surplus : 0
+    bag !== null && surplus > 0 ? bagEnds.takes * (1 - bag.forwardLoss) * surplus : 0
   into.bagToInner =
-    bag !== null && surplus < 0 && bagMode !== 'empty' ? -surplus / (1 + bag.leakRatio) : 0
+    bag !== null && surplus < 0 ? (bagEnds.gives * -surplus) / (1 + bag.leakRatio) : 0
   into.innerToBag = 0
   into.deviceToInner = deviceFlowLps - into.deviceToBag
   const supplied = into.deviceToInner + into.bagToInner
@@ -144,7 +152,7 @@ function setInspiration(into: Flows, network: Network, bagMode: BagMode): void {
   into.roomToOuter = hasOuter ? Math.max(0, missing) + exchangeLps : 0
 }
 
-function setExpiration(into: Flows, network: Network, bagMode: BagMode): void {
+function setExpiration(into: Flows, network: Network, bagEnds: BagEnds): void {
   const {
     deviceFlowLps,
     innerShareOut,
@@ -161,9 +169,11 @@ function setExpiration(into: Flows, network: Network, bagMode: BagMode): void {
   into.mixedToSide = lungLps - net
   into.sideToMixed = 0
   const { bag } = network
-  const fills = bag !== null && bagMode !== 'full'
-  into.deviceToBag = fills ? (1 - bag.forwardLoss) * deviceFlowLps : 0
-  into.innerToBag = fills && !bag.hasInletValve ? bag.expiredShareIntoBag * into.mixedToInner : 0
+  into.deviceToBag = bag === null ? 0 : bagEnds.takes * (1 - bag.forwardLoss) * deviceFlowLps
+  into.innerToBag =
+    bag === null || bag.hasInletValve
+      ? 0
+      : bagEnds.takes * bag.expiredShareIntoBag * into.mixedToInner
   into.bagToInner = 0
   const passing = deviceFlowLps - into.deviceToBag
   into.deviceToInner = captureOut * passing

@@ -3,7 +3,7 @@ import type { BreathPattern } from './breath.ts'
 import { breathPeriodS } from './breath.ts'
 import type { Network } from './network.ts'
 import { airwayFlowLps, createFlows, setFlows } from './transient-flows.ts'
-import type { BagMode, Flows, Stretch } from './transient-flows.ts'
+import type { BagEnds, Flows, Stretch } from './transient-flows.ts'
 
 /** What the patient's lungs do in the judge. Uptake and output are constant in time. */
 export interface TransientLungs {
@@ -144,14 +144,14 @@ function deadShare({ network, breath }: TransientSystem): number {
 /** Writes dy/dt at time t of a stretch. */
 export function transientRates(
   system: TransientSystem,
-  { stretch, bagMode }: { stretch: Stretch; bagMode: BagMode },
+  { stretch, bagEnds }: { stretch: Stretch; bagEnds: BagEnds },
   tS: number,
   y: Float64Array,
   rates: Float64Array,
 ): void {
   const { network, breath, flows } = system
   const lungLps = airwayFlowLps(breath, stretch, tS)
-  setFlows(flows, { network, phase: stretch.phase, lungLps, bagMode })
+  setFlows(flows, { network, phase: stretch.phase, lungLps, bagEnds })
   readAlveolar(system, y)
   system.gasIn.fill(0)
   system.flowIn.fill(0)

@@ -4,8 +4,8 @@ import type { BreathPattern } from './breath.ts'
 import { createDormandPrince, integrate } from './dormand-prince.ts'
 import type { DormandPrince } from './dormand-prince.ts'
 import type { Network } from './network.ts'
-import { breathStretches } from './transient-flows.ts'
-import type { BagMode, Stretch } from './transient-flows.ts'
+import { BAG_EMPTY, BAG_FREE, BAG_FULL, breathStretches } from './transient-flows.ts'
+import type { BagEnds, Stretch } from './transient-flows.ts'
 import {
   createTransientSystem,
   emptyBag,
@@ -131,14 +131,14 @@ function passStretch(
   let from = stretch.fromS
   let firstStep = (stretch.toS - stretch.fromS) / 20
   while (from < stretch.toS) {
-    const bagMode = hasBag ? readMode(system, y) : 'free'
+    const bagEnds = hasBag ? readEnds(system, y) : BAG_FREE
     const end = integrate(memory, y, {
-      rates: (t, state, rates) => transientRates(system, { stretch, bagMode }, t, state, rates),
+      rates: (t, state, rates) => transientRates(system, { stretch, bagEnds }, t, state, rates),
       from,
       to: stretch.toS,
       tolerance,
       firstStep,
-      inside: hasBag ? (state) => roomInMode(bagMode, state[system.bagAt] as number) : null, // within the state
+      inside: hasBag ? (state) => roomBefore(bagEnds, state[system.bagAt] as number) : null, // within the state
     })
     evaluations += end.evaluations
     from = end.t
@@ -148,18 +148,18 @@ function passStretch(
 }
 
 /** Free between the ends; at an end only the way back is open. */
-function readMode(system: TransientSystem, y: Float64Array): BagMode {
+function readEnds(system: TransientSystem, y: Float64Array): BagEnds {
   const filling = y[system.bagAt] as number // within the state
-  if (filling >= 1 - BAG_BAND / 2) return 'full'
-  if (filling > BAG_BAND / 2) return 'free'
+  if (filling >= 1 - BAG_BAND / 2) return BAG_FULL
+  if (filling > BAG_BAND / 2) return BAG_FREE
   if (filling < 1e-12) emptyBag(system, y)
-  return 'empty'
+  return BAG_EMPTY
 }
 
-/** How far the filling may still go before the mode ends. */
-function roomInMode(mode: BagMode, filling: number): number {
-  if (mode === 'free') return Math.min(filling, 1 - filling)
-  return BAG_BAND - (mode === 'empty' ? filling : 1 - filling)
+/** How far the filling may still go before other ways open or close. */
+function roomBefore(ends: BagEnds, filling: number): number {
+  if (ends === BAG_FREE) return Math.min(filling, 1 - filling)
+  return BAG_BAND - (ends === BAG_EMPTY ? filling : 1 - filling)
 }
 
 function readTotals(
