@@ -66,7 +66,7 @@ export function bloodAt(
 }
 
 /** Carboxyhaemoglobin is read as oxygenated; bias is added; the display ends at 100. */
-function shownOf(point: GasPoint, saturation: number): number {
+export function shownOf(point: GasPoint, saturation: number): number {
   const seen =
     saturation * (1 - point.carboxyhaemoglobinFraction) + point.carboxyhaemoglobinFraction
   return Math.min(100, 100 * seen + point.oximeterBiasPercent)

@@ -45,7 +45,7 @@ export interface PlanQuestion {
 
 const DEFAULT_DRAWS = 512
 /** One computed breath serves this many lungs. */
-const LUNGS_PER_BREATH = 2
+const LUNGS_PER_BREATH = 4
 
 interface Weighed {
   readonly candidate: CandidateSetUp

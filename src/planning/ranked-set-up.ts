@@ -10,7 +10,6 @@ import { meanAirwayPressure } from './airway-pressure.ts'
 import { setUpRemarks, watchLines } from './cautions.ts'
 import type { Evaluation, Setting } from './evaluate.ts'
 import { holdsUntil } from './holds-until.ts'
-import { bloodAt } from '../inference/gas-points.ts'
 import type { BloodBands, Chance, RankedSetUp, Twin } from './plan-types.ts'
 import type { Placed } from './ranking.ts'
 import { bandOf, chanceOf } from './score.ts'
@@ -69,7 +68,7 @@ export function rankedSetUp(question: RankedQuestion): RankedSetUp {
       own: evaluation,
       first: question.first,
     }),
-    blood: showsSaturation(setting) ? bloodBands(setting, evaluation) : null,
+    blood: showsSaturation(setting) ? bloodBands(evaluation) : null,
     meanAirwayPressureCmH2o: meanAirwayPressure(setUp),
   }
 }
@@ -79,20 +78,11 @@ function showsSaturation(setting: Setting): boolean {
   return setting.goal.kind === 'saturation' || setting.goal.kind === 'fraction'
 }
 
-function bloodBands(setting: Setting, evaluation: Evaluation): BloodBands {
-  const { sample, barometricKpa } = setting
-  const alveolar = new Float64Array(sample.gas.length)
-  const arterial = new Float64Array(sample.gas.length)
-  sample.gas.forEach((gas, i) => {
-    const { alveolarPo2Kpa, arterialPo2Kpa } = bloodAt(
-      gas,
-      evaluation.effectiveO2Fraction[i] ?? 0,
-      barometricKpa,
-    )
-    alveolar[i] = alveolarPo2Kpa
-    arterial[i] = arterialPo2Kpa
-  })
-  return { alveolarPo2Kpa: bandOf(alveolar), arterialPo2Kpa: bandOf(arterial) }
+function bloodBands(evaluation: Evaluation): BloodBands {
+  return {
+    alveolarPo2Kpa: bandOf(evaluation.alveolarPo2Kpa),
+    arterialPo2Kpa: bandOf(evaluation.arterialPo2Kpa),
+  }
 }
 
 function chanceFor(setting: Setting, evaluation: Evaluation): Chance | null {

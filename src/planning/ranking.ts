@@ -4,7 +4,7 @@ export interface Scored {
   readonly id: string
   /** Worth of each draw; draws are common to all set-ups. */
   readonly worth: Float64Array
-  /** Which computed breath each draw rests on: draws of one breath err together. */
+  /** Which computed breath each draw rests on, numbered below the count of draws: draws of one breath err together. */
   readonly breathOf: Int32Array
   /** Lower is better, compared in order: what breaks a tie. */
   readonly burden: readonly number[]
@@ -100,14 +100,14 @@ export function countsAsEqual(
 
 function standardErrorOf(leader: Scored, other: Scored, mean: number): number {
   const n = leader.worth.length
-  const byBreath = new Map<number, number>()
+  const byBreath = new Float64Array(n)
   for (let i = 0; i < n; i++) {
     const breath = leader.breathOf[i] ?? 0
     const deviation = (leader.worth[i] ?? 0) - (other.worth[i] ?? 0) - mean
-    byBreath.set(breath, (byBreath.get(breath) ?? 0) + deviation)
+    byBreath[breath] = (byBreath[breath] ?? 0) + deviation
   }
   let squares = 0
-  for (const total of byBreath.values()) squares += total * total
+  for (const total of byBreath) squares += total * total
   return Math.sqrt(squares) / n
 }
 
