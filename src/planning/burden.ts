@@ -1,4 +1,4 @@
-// What breaks a tie between set-ups the draws cannot tell apart: harm, whether measurements check it, comfort, handling, humidity, gas used, changes.
+// What breaks a tie between set-ups the draws cannot tell apart: harm (outside the goal, unchecked, what can fail), comfort, humidity, gas used, changes.
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { FamilyId } from '../kit/family-id.ts'
 import type { SetUp } from '../kit/set-up.ts'
@@ -55,9 +55,9 @@ export function burdenOf(
   return [
     roundTo(about.harm, 0.1),
     Number(!INTERFACE_FAMILIES[setUp.family].isChecked),
+    HANDLING[setUp.source.kind],
     about.sizeIsPreferred ? 0 : 1,
     comfortBurden(setUp, about.changes),
-    HANDLING[setUp.source.kind],
     setUp.humidification === 'none' &&
     (setUp.flow.kind === 'flush' || setUp.flow.flowLpm > DRY_FLOW_LPM)
       ? 1
@@ -67,7 +67,7 @@ export function burdenOf(
   ]
 }
 
-/** What a source asks of the ward: one meter on the wall, or more parts, gas that runs out, mains and both gases (common practice). */
+/** What can fail in a source: one meter on the wall, or more parts, gas that runs out, mains and both gases (common practice). */
 const HANDLING: Readonly<Record<SourceKind, number>> = {
   'wall-flowmeter': 0,
   'two-flowmeters': 1,
