@@ -281,7 +281,7 @@ function compileExpiration(
 /** What one volume has more than the other; a difference of mere rounding is none, so that it opens no path. */
 function excessL(volumeL: number, thanL: number): number {
   const excess = volumeL - thanL
-  return excess > 1e-12 * volumeL ? excess : 0
+  return excess > 1e-10 * volumeL ? excess : 0
 }
 
 /**
@@ -289,8 +289,12 @@ function excessL(volumeL: number, thanL: number): number {
  * r (a − b)/12 against the pocket's. Over all outlets the shifts cancel, so no gas is lost.
  */
 function skew(riseL: number, outletL: number, pocketLean: number): number {
-  return outletL > 0 ? (riseL / outletL - pocketLean) / 12 : 0
+  if (outletL <= 0) return 0
+  return Math.max(-SKEW_MAX, Math.min(SKEW_MAX, (riseL / outletL - pocketLean) / 12))
 }
+
+/** A flow that is nowhere negative leans by 2 at most if it changes linearly; what bends near zero may lean a little more. */
+const SKEW_MAX = 3 / 12
 
 /** Share of one inflow in all, and how much it rises over the step: its own relative rise less its part of the whole's. */
 function writeShare(
@@ -303,6 +307,9 @@ function writeShare(
   c[at] = share
   c[at + 1] = ownRise - share * wholeRise
 }
+
+/** Tank volumes below which a step passes nothing: a difference of mere rounding has no profile. */
+const NO_FLOW = 1e-9
 
 /**
  * Gas that enters n equal tanks and is followed by x tank volumes has left them but for the Erlang remainder
@@ -329,7 +336,7 @@ function compileTanks(program: Program, grid: Grid): void {
   for (let k = grid.inspiratorySteps - 1; k >= 0; k--) {
     const farX = x + (grid.volumeL[k] as number) / tankL
     const far = Math.exp(-farX)
-    if (farX > x) writeRemainders(c, k * STRIDE, n, x, farX, remains, far)
+    if (farX - x > NO_FLOW) writeRemainders(c, k * STRIDE, n, x, farX, remains, far)
     for (let i = 0; i < n; i++) {
       const rise = k * STRIDE + A.tankRise + i
       c[rise] = -(c[rise] as number)
@@ -345,7 +352,7 @@ function compileTanks(program: Program, grid: Grid): void {
     const far = Math.exp(-farX)
     let share = 1
     let allRise = 0
-    if (farX > x) {
+    if (farX - x > NO_FLOW) {
       writeRemainders(c, at, n, x, farX, remains, far)
       const perStep = 1 / (farX - x)
       for (let i = 0; i < n; i++) {
@@ -431,10 +438,11 @@ function writePocket(c: Float64Array, at: number, inflowL: number, volumeL: numb
   }
   const x = inflowL / volumeL
   const isSmall = x < SERIES_BELOW
-  const keep = isSmall
-    ? 1 - x * (1 - (x / 2) * (1 - (x / 3) * (1 - (x / 4) * (1 - x / 5))))
-    : Math.exp(-x)
-  const stay = (1 - keep) / x
+  const fullKeep = isSmall ? 0 : Math.exp(-x)
+  const stay = isSmall
+    ? 1 - (x / 2) * (1 - (x / 3) * (1 - (x / 4) * (1 - x / 5)))
+    : (1 - fullKeep) / x
+  const keep = isSmall ? 1 - x * stay : fullKeep
   const lag = isSmall
     ? (x / 12) * (1 - x * (1 / 2 - x * (3 / 20 - x / 30)))
     : ((1 + keep) / 2 - stay) / x
