@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { FAMILY_IDS } from '../../src/kit/family-id.ts'
 import type { FamilyId } from '../../src/kit/family-id.ts'
 import { INTERFACE_FAMILIES } from '../../src/kit/interface-families.ts'
+import type { SetUp } from '../../src/kit/set-up.ts'
 import { exclusionsOf } from '../../src/planning/exclusions.ts'
 import type { PlanSubject } from '../../src/planning/exclusion-rule.ts'
 import type { AirwayState } from '../../src/physiology/airway-state.ts'
@@ -39,7 +40,14 @@ function codes(options: {
     ...setUpOf({ family, flowLpm, size, overFlowLpm: 6 }),
     humidification: options.humidification ?? 'heated',
   }
-  return exclusionsOf({ ...ADULT, ...options.subject }, setUp).map(({ code }) => code)
+  return reasonsFor({ ...ADULT, ...options.subject }, setUp).map(({ code }) => code)
+}
+
+/** Reasons against a set-up whose device prints nothing, so that the family's own flows count. */
+function reasonsFor(subject: PlanSubject, setUp: SetUp): ReturnType<typeof exclusionsOf> {
+  const rated = INTERFACE_FAMILIES[setUp.family].sizes.find(({ id }) => id === setUp.size)?.rated
+  if (rated === undefined) throw new Error(`no such size of ${setUp.family}`)
+  return exclusionsOf(subject, { setUp, rated: { ...rated, isFromLabel: false } })
 }
 
 const FACE_OR_NOSE = FAMILY_IDS.filter((id) => INTERFACE_FAMILIES[id].opening !== 'neck')
@@ -156,7 +164,7 @@ describe('ruled out by size and flow', () => {
 
   it('flush flow where less than everything is wanted', () => {
     const flush = setUpOf({ family: 'non-rebreather-mask', flowLpm: 'flush' })
-    const reasons = exclusionsOf(ADULT, flush)
+    const reasons = reasonsFor(ADULT, flush)
     expect(reasons.map(({ code }) => code)).toContain('FLUSH_ONLY_WHEN_ALL_IS_WANTED')
   })
 })
@@ -166,7 +174,7 @@ it('every exclusion says what would change it', () => {
   const seen = airways.flatMap((airway) =>
     FAMILY_IDS.flatMap((family) => {
       const size = INTERFACE_FAMILIES[family].sizes.at(-1)?.id ?? 'adult'
-      return exclusionsOf({ ...ADULT, airway }, setUpOf({ family, size, flowLpm: 3 }))
+      return reasonsFor({ ...ADULT, airway }, setUpOf({ family, size, flowLpm: 3 }))
     }),
   )
   expect(seen.length).toBeGreaterThan(20)
