@@ -45,7 +45,7 @@ function toldAnswer(one: SetUpAnswer, given: PlanWords): object {
     printedO2Fraction: ranked?.printedO2Fraction ?? null,
     saturationPercent: ranked?.saturationPercent ?? null,
     breathToBreath: bedside.breathToBreath,
-    blood: bedside.blood,
+    blood: ranked?.blood ?? null,
     upperAirwayClearanceMlPerS: bedside.upperAirwayClearanceMlPerS,
     meanAirwayPressureCmH2o: bedside.meanAirwayPressureCmH2o,
     remarks: ranked === null ? [] : toldRemarks(ranked),

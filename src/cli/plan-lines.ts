@@ -3,7 +3,7 @@ import type { Shelf } from '../kit/shelf.ts'
 import type { Plan, RankedSetUp } from '../planning/plan-types.ts'
 import { assumedText } from '../words/assumed-text.ts'
 import { onReallyText } from '../words/breath-text.ts'
-import { NOT_CHECKED, STANDING_CAUTIONS } from '../words/caution-texts.ts'
+import { NOT_CHECKED, STANDING_CAUTIONS, UNCHECKED_NOTE } from '../words/caution-texts.ts'
 import { CLI_WORDS, moreRowsText, ruledOutText } from '../words/cli-text.ts'
 import type { PressureUnit } from '../words/number-text.ts'
 import {
@@ -14,7 +14,6 @@ import {
   notesOf,
   whyFirstLines,
 } from '../words/plan-text.ts'
-import { UNCHECKED_NOTE } from '../words/reach-text.ts'
 import { reasonText, remarkText } from '../words/remark-text.ts'
 import { setUpOnNowText, setUpText } from '../words/set-up-text.ts'
 import { warningText } from '../words/warning-text.ts'
@@ -67,6 +66,7 @@ function tableLinesOf(options: PlanLinesOptions): readonly string[] {
   return [
     ...planTable(shown, plan, options.given.shelf),
     ...(shown.every((one) => one.isChecked) ? [] : [UNCHECKED_NOTE]),
+    ...(shown.filter((one) => one.isEqualToFirst).length > 1 ? indented(CLI_WORDS.equals, 0) : []),
     ...(shown.length === plan.ranked.length
       ? []
       : [moreRowsText(shown.length, plan.ranked.length)]),

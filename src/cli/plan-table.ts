@@ -42,9 +42,12 @@ export function planTable(
   )
 }
 
-/** Why it is not first, and where else the gas may come from. */
+/** Why it is not first, and where else the gas may come from. Those that count as equal say so by their number. */
 function noteOf(one: RankedSetUp): string {
-  const parts = [one.whyNotFirst === null ? null : reasonText(one.whyNotFirst), twinsText(one)]
+  const parts = [
+    one.whyNotFirst === null || one.isEqualToFirst ? null : reasonText(one.whyNotFirst),
+    twinsText(one),
+  ]
   return parts.filter((part) => part !== null).join('; ')
 }
 

@@ -7,6 +7,7 @@ export function ribbonOf(answer: SetUpAnswer): Ribbon {
   return {
     breath: answer.bedside.breath,
     printedO2Fraction: answer.ranked?.printedO2Fraction ?? null,
+    isChecked: answer.bedside.isChecked,
     title: setUpText(answer.setUp),
   }
 }

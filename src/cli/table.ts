@@ -1,4 +1,5 @@
 // Plain text for a terminal: tables with aligned columns, wrapped paragraphs and lists, at most 100 columns. Leaves out what they say.
+import { filledLines } from '../words/line-break.ts'
 
 export const COLUMNS_MOST = 100
 
@@ -60,23 +61,9 @@ function rowLines(
   )
 }
 
-/** A blank, but not the one between a number and its unit. */
-const BREAK = / (?!(?:L\/min|%|kPa|mmHg|mL|min|kg)(?:[ ,;.)]|$))/
-
-/** Breaks at blanks so that no line is longer, unless one word is. */
+/** Breaks so that no line is longer, unless one word is. */
 export function wrapWords(text: string, widthMost: number): readonly string[] {
-  const lines: string[] = []
-  let line = ''
-  for (const word of text.split(BREAK)) {
-    const longer = line === '' ? word : `${line} ${word}`
-    if (line !== '' && longer.length > widthMost) {
-      lines.push(line)
-      line = word
-    } else {
-      line = longer
-    }
-  }
-  return [...lines, line]
+  return filledLines(text, (line) => line.length <= widthMost)
 }
 
 /** A paragraph with every line set in by the same blanks. */

@@ -10,6 +10,7 @@ import { ribbonShape } from './ribbon-shape.ts'
 const CALM = {
   breath: maskBreath({ flowLpm: 6, ratePerMin: 16 }),
   printedO2Fraction: { low: 0.4, high: 0.6 },
+  isChecked: true,
   title: 'simple mask, adult, 6 L/min & <more>',
 }
 const FAST = { ...CALM, breath: maskBreath({ flowLpm: 6, ratePerMin: 34 }) }
@@ -35,6 +36,7 @@ describe('breath ribbon', () => {
     (widthPx) => {
       for (const svg of [
         ribbonSvg({ ...CALM, widthPx }),
+        ribbonSvg({ ...CALM, isChecked: false, widthPx }),
         compareRibbonsSvg({ before: CALM, after: FAST, widthPx }),
       ]) {
         const picture = parseXml(svg)
@@ -89,6 +91,17 @@ describe('breath ribbon', () => {
     const without = parseXml(ribbonSvg({ ...CALM, printedO2Fraction: null }))
     const fewer = elementsIn(without, 'text').map(({ element }) => textOf(element))
     expect(fewer.some((label) => label.startsWith('printed'))).toBe(false)
+  })
+
+  it('says that no measurement checks it, in the legend and in words', () => {
+    const unchecked = { ...CALM, isChecked: false }
+    const labels = elementsIn(parseXml(ribbonSvg(unchecked)), 'text').map(({ element }) =>
+      textOf(element),
+    )
+    expect(labels).toContain('* not checked against measurements')
+    expect(labels.some((label) => /^effective 0\.\d+ \*$/.test(label))).toBe(true)
+    expect(ribbonText(unchecked)[0]).toContain('(not checked against measurements)')
+    expect(ribbonSvg(CALM)).not.toContain('not checked')
   })
 
   it('draws two breaths on one scale', () => {

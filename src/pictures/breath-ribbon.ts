@@ -1,4 +1,5 @@
 // The breath ribbon: flow while breathing in, painted by where the gas came from, and below it the fraction at the airway. Leaves out breathing out.
+import { NOT_CHECKED } from '../words/caution-texts.ts'
 import { RIBBON_WORDS, ribbonLines } from '../words/breath-text.ts'
 import { wrapped } from './measure.ts'
 import { originPatterns } from './origin-patterns.ts'
@@ -49,7 +50,7 @@ export function ribbonText(ribbon: Ribbon): readonly string[] {
   const { breath, printedO2Fraction: printed } = ribbon
   const { inspirationS, peakFlowLpm, streamLpm } = ribbonShape(breath)
   return [
-    `${ribbon.title}.`,
+    `${ribbon.title}${ribbon.isChecked ? '' : ` (${NOT_CHECKED})`}.`,
     ...ribbonLines({ breath, printed, inspirationS, peakFlowLpm, streamLpm }),
   ]
 }

@@ -1,11 +1,7 @@
 // The blocks of a reach chart: heading, one row, axis, legend, each drawn from its own top left corner.
 import { fractionText, numberText } from '../words/number-text.ts'
-import {
-  REACH_WORDS,
-  reachChanceText,
-  reachLabelText,
-  UNCHECKED_NOTE,
-} from '../words/reach-text.ts'
+import { UNCHECKED_NOTE } from '../words/caution-texts.ts'
+import { REACH_WORDS, reachChanceText, reachLabelText } from '../words/reach-text.ts'
 import { textWidthPx, wrapped } from './measure.ts'
 import type { ReachAxis, ReachRow } from './reach-rows.ts'
 import { ticksOf } from './scale.ts'

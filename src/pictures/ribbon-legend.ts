@@ -7,6 +7,7 @@ import {
   printedText,
   streamLabelText,
 } from '../words/breath-text.ts'
+import { UNCHECKED_NOTE } from '../words/caution-texts.ts'
 import { textWidthPx } from './measure.ts'
 import { originFill } from './origin-patterns.ts'
 import { EFFECTIVE_LINE, PRINTED_LINE, STREAM_LINE, streamFits } from './ribbon-panels.ts'
@@ -24,6 +25,7 @@ const FOOT_PX = 8
 type LegendOptions = Omit<PanelsOptions, 'paints' | 'id'>
 
 type Entry =
+  | { readonly kind: 'note'; readonly label: string }
   | {
       readonly kind: 'area'
       readonly origin: (typeof ORIGIN_ORDER)[number]
@@ -48,7 +50,7 @@ export function legend(options: PanelsOptions): string {
       return [
         swatch(entry, { x, y }, options),
         text(entry.label, {
-          x: x + SWATCH_PX + GAP_PX,
+          x: entry.kind === 'note' ? x : x + SWATCH_PX + GAP_PX,
           y: y + SWATCH_HEIGHT_PX - 1,
           'font-size': String(TEXT_PX),
           fill: paints.ink,
@@ -68,14 +70,24 @@ function entriesOf(options: LegendOptions): readonly Entry[] {
       label: originText(origin, breath.origins[origin]),
     })),
     { kind: 'line', paint: 'accent', dash: '', label: openingLabelText() },
-    { kind: 'line', ...EFFECTIVE_LINE, label: effectiveLabelText(breath.effectiveO2Fraction) },
+    {
+      kind: 'line',
+      ...EFFECTIVE_LINE,
+      label: effectiveLabelText(breath.effectiveO2Fraction, ribbon.isChecked),
+    },
     ...(printed === null
       ? []
       : [{ kind: 'line' as const, ...PRINTED_LINE, label: printedText(printed) }]),
     ...(streamFits(axes, shape.streamLpm)
       ? [{ kind: 'line' as const, ...STREAM_LINE, label: streamLabelText(shape.streamLpm) }]
       : []),
+    ...uncheckedEntry(ribbon.isChecked),
   ]
+}
+
+/** Stands by itself, in words only. */
+function uncheckedEntry(isChecked: boolean): readonly Entry[] {
+  return isChecked ? [] : [{ kind: 'note', label: UNCHECKED_NOTE }]
 }
 
 function columnsFor(entries: readonly Entry[], widthPx: number): number {
@@ -90,6 +102,7 @@ function swatch(
 ): string {
   const { paints, id } = options
   const middle = at.y + SWATCH_HEIGHT_PX / 2
+  if (entry.kind === 'note') return ''
   if (entry.kind === 'area') {
     return element('rect', {
       x: at.x,

@@ -10,6 +10,8 @@ export interface Ribbon {
   readonly breath: DeliveredBreath
   /** Fraction printed or quoted for the set-up. */
   readonly printedO2Fraction: Range | null
+  /** Whether any outside measurement judges the family. */
+  readonly isChecked: boolean
   /** The set-up in words. */
   readonly title: string
 }

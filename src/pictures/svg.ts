@@ -85,6 +85,9 @@ export function paintsFor(mode: PaintMode): Paints {
 
 export const FONT = 'system-ui, sans-serif'
 
+/** Paper around a picture in a file of its own. */
+const FILE_EDGE_PX = 16
+
 /** A whole picture with its name and text equivalent for those who do not see it. */
 export function picture(options: {
   readonly widthPx: number
@@ -97,17 +100,18 @@ export function picture(options: {
 }): string {
   const { widthPx, heightPx, id } = options
   const paints = paintsFor(options.mode)
+  const edgePx = options.mode === 'file' ? FILE_EDGE_PX : 0
+  const box = { width: widthPx + 2 * edgePx, height: heightPx + 2 * edgePx }
   const paper =
     options.mode === 'file'
-      ? [element('rect', { width: widthPx, height: heightPx, fill: paints.paper })]
+      ? [element('rect', { x: -edgePx, y: -edgePx, ...box, fill: paints.paper })]
       : []
   return element(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
-      width: widthPx,
-      height: heightPx,
-      viewBox: `0 0 ${px(widthPx)} ${px(heightPx)}`,
+      ...box,
+      viewBox: [-edgePx, -edgePx, box.width, box.height].map(px).join(' '),
       role: 'img',
       'aria-labelledby': `${id}-title ${id}-desc`,
       'font-family': FONT,

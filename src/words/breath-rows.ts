@@ -11,7 +11,7 @@ import {
   fractionText,
   numberText,
   percentText,
-  pressureText,
+  pressureBandText,
   rangeText,
   saturationBandText,
 } from './number-text.ts'
@@ -30,7 +30,7 @@ export interface NamedRow {
 }
 
 export function breathRows(options: BreathRowsOptions): readonly NamedRow[] {
-  const { breath, breathToBreath, blood } = options.bedside
+  const { breath, breathToBreath } = options.bedside
   const { ranked } = options
   const rows: readonly (readonly [BreathRow, string | null])[] = [
     [
@@ -45,9 +45,8 @@ export function breathRows(options: BreathRowsOptions): readonly NamedRow[] {
     ['trachea', fractionText(breath.tracheaO2Fraction)],
     ['fresh', fractionText(breath.freshO2Fraction)],
     ['breathToBreath', breathToBreathText(breathToBreath)],
-    ['alveolarO2', bloodText(options, blood.alveolarPo2Kpa)],
-    ['arterialO2', bloodText(options, blood.arterialPo2Kpa)],
-    ['bloodSaturation', percentText(blood.arterialSaturation)],
+    ['alveolarO2', bloodText(ranked?.blood?.alveolarPo2Kpa, options.pressure)],
+    ['arterialO2', bloodText(ranked?.blood?.arterialPo2Kpa, options.pressure)],
     ['inspiredCo2', percentText(breath.inspiredCo2Fraction, INSPIRED_CO2_STEP_PERCENT)],
     ['margin', marginText(breath.demandMarginLpm)],
     ['bag', bagText(breath)],
@@ -75,8 +74,8 @@ function breathToBreathText(band: Band | null): string | null {
   return band === null ? null : rangeText({ low: band.low, high: band.high, step: 0.01 })
 }
 
-function bloodText(options: BreathRowsOptions, pressureKpa: number): string {
-  return `about ${pressureText({ pressureKpa, unit: options.pressure })}`
+function bloodText(band: Band | undefined, unit: PressureUnit): string | null {
+  return band === undefined ? null : pressureBandText(band, unit)
 }
 
 const CLEARANCE_STEP_ML_PER_S = 10

@@ -2,6 +2,7 @@
 import type { DeliveredBreath } from '../delivery/delivered-breath.ts'
 import type { Origins } from '../delivery/origins.ts'
 import type { Band } from '../planning/plan-types.ts'
+import { UNCHECKED_MARK } from './caution-texts.ts'
 import { ORIGIN_NAMES } from './names.ts'
 import {
   fractionBandText,
@@ -38,9 +39,8 @@ export const BREATH_ROW_NAMES = {
   wasted: 'device gas never inhaled',
   bag: 'reservoir bag at its lowest',
   saturation: 'saturation, over all patients like this',
-  alveolarO2: 'alveolar PO2 of the middle patient',
-  arterialO2: 'arterial PO2 of the middle patient',
-  bloodSaturation: 'saturation of the middle patient’s blood',
+  alveolarO2: 'alveolar PO2',
+  arterialO2: 'arterial PO2',
   oxygenUsed: 'oxygen used',
   clearance: 'flow that clears the upper airway',
   pressure: 'mean airway pressure, mouth open to closed',
@@ -70,8 +70,9 @@ export function printedText(printed: Range | null): string {
   return `printed ${rangeText({ ...printed, step: SHOWN_STEPS.o2Fraction })}`
 }
 
-export function effectiveLabelText(effectiveO2Fraction: number): string {
-  return `effective ${fractionText(effectiveO2Fraction)}`
+export function effectiveLabelText(effectiveO2Fraction: number, isChecked: boolean): string {
+  const said = `effective ${fractionText(effectiveO2Fraction)}`
+  return isChecked ? said : `${said} ${UNCHECKED_MARK}`
 }
 
 export function openingLabelText(): string {
@@ -87,7 +88,11 @@ const TIME_STEP_S = 0.01
 
 /** Gas the device brings at any moment, against what the breath draws at its peak. */
 export function streamLabelText(streamLpm: number): string {
-  return `device stream ${numberText(streamLpm, streamLpm < 10 ? 0.1 : LPM_STEP)} L/min`
+  return `device stream, warmed, ${streamText(streamLpm)}`
+}
+
+function streamText(streamLpm: number): string {
+  return `${numberText(streamLpm, streamLpm < 10 ? 0.1 : LPM_STEP)} L/min`
 }
 
 export function ribbonLines(told: {
@@ -102,7 +107,7 @@ export function ribbonLines(told: {
   return [
     `Effective inspired oxygen fraction ${fractionText(breath.effectiveO2Fraction)}; ${printedText(printed)}.`,
     `Of the inhaled gas: ${ORIGIN_ORDER.map((origin) => originText(origin, breath.origins[origin])).join('; ')}.`,
-    `Breathing in lasts ${numberText(told.inspirationS, TIME_STEP_S)} s and peaks at ${numberText(told.peakFlowLpm, LPM_STEP)} L/min; ${streamLabelText(told.streamLpm)}: ${marginText(breath.demandMarginLpm)}.`,
+    `Breathing in lasts ${numberText(told.inspirationS, TIME_STEP_S)} s and peaks at ${numberText(told.peakFlowLpm, LPM_STEP)} L/min; the device brings ${streamText(told.streamLpm)} at body conditions: ${marginText(breath.demandMarginLpm)}.`,
     `Fraction at the airway opening: ${fractionText(fractions[0] ?? breath.openingO2Fraction)} at first, ${fractionText(Math.min(...fractions))} at its lowest, ${fractionText(fractions.at(-1) ?? breath.openingO2Fraction)} at the end.`,
     ...bagLines(breath),
   ]

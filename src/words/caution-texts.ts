@@ -12,6 +12,9 @@ export const NOT_CHECKED = 'not checked against measurements'
 /** Stands for it where room is short; its meaning stands below. */
 export const UNCHECKED_MARK = '*'
 
+/** What the mark behind a label means. */
+export const UNCHECKED_NOTE = `${UNCHECKED_MARK} ${NOT_CHECKED}`
+
 /** Beside every chance when no saturation was read. */
 export const NO_READING = 'no reading: from averages only'
 

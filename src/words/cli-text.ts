@@ -221,6 +221,8 @@ export const CLI_WORDS = {
   toCheck: 'to check in the case',
   reading: 'reading',
   onNow: 'on now',
+  equals:
+    'rank 1 more than once: count as equal, ordered by harm, comfort, humidity, gas use and fewest changes',
   listAll: '--all lists each',
   columns: {
     rank: '',

@@ -118,6 +118,19 @@ export function pressureText(pressure: {
     : `${numberText(mmhgFromKpa(pressure.pressureKpa), SHOWN_STEPS.pressureMmhg)} mmHg`
 }
 
+/** "about 9.2 kPa, 7.8–11 kPa" */
+export function pressureBandText(band: Band, unit: PressureUnit): string {
+  const inUnit = (pressureKpa: number): number =>
+    unit === 'kPa' ? pressureKpa : mmhgFromKpa(pressureKpa)
+  const shown = { median: inUnit(band.median), low: inUnit(band.low), high: inUnit(band.high) }
+  const step = unit === 'kPa' ? SHOWN_STEPS.pressureKpa : SHOWN_STEPS.pressureMmhg
+  return bandText(shown, { step: Math.max(step, stepForBand(shown)), unit })
+}
+
+function stepForBand(band: Band): number {
+  return band.high > band.low ? stepForWidth(band.high - band.low) : 0
+}
+
 /** A flow as set on a meter; meters in mL/min have steps of 0.01 L/min. */
 export function flowText(flowLpm: number, stepLpm: number = SHOWN_STEPS.flowLpm): string {
   return `${numberText(flowLpm, stepLpm)} L/min`

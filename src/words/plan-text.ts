@@ -91,7 +91,7 @@ export function chanceCellText(ranked: RankedSetUp): string {
 /** Heading of the chances; it says whose they are when no saturation was read. */
 export function chanceHeadingText(plan: Pick<Plan, 'goal' | 'reading'>): string {
   const heading = 'chance in range'
-  return plan.reading.isUsed ? heading : `${heading} (${averagesText(plan.reading)})`
+  return plan.reading.isUsed ? heading : `${heading} (averages only)`
 }
 
 /** "0.45 0.38–0.54" */

@@ -17,9 +17,6 @@ export const REACH_WORDS = {
   empty: 'No set-up to draw.',
 } as const
 
-/** What the mark behind a label means. */
-export const UNCHECKED_NOTE = `${UNCHECKED_MARK} ${NOT_CHECKED}`
-
 /** Whether saturation is the axis: not where the goal is a fraction, or the oximeter is put aside. */
 export function showsSaturation(goal: Goal): boolean {
   return goal.kind === 'saturation' || goal.kind === 'comfort'

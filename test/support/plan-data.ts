@@ -42,6 +42,7 @@ export function rankedData(changes: Partial<RankedSetUp> = {}): RankedSetUp {
     humidity: [{ code: 'DRY_LOW_FLOW_USUALLY_FINE', values: {} }],
     watch: [{ code: 'WATCH_FIVE_MINUTES', values: {} }],
     whyNotFirst: null,
+    blood: null,
     meanAirwayPressureCmH2o: null,
     ...changes,
   }

@@ -48,7 +48,12 @@ function useRibbon(about: Case, ranked: RankedSetUp | null): MaybeRibbon {
   const breath = useBreath(about, ranked?.setUp ?? null)
   if (ranked === null || breath === null) return null
   if (breath === 'failed') return breath
-  return { breath, printedO2Fraction: ranked.printedO2Fraction, title: setUpHeadingText(ranked) }
+  return {
+    breath,
+    printedO2Fraction: ranked.printedO2Fraction,
+    isChecked: ranked.isChecked,
+    title: setUpHeadingText(ranked),
+  }
 }
 
 function Drawn(props: { readonly ribbon: MaybeRibbon; readonly before: MaybeRibbon | undefined }) {
