@@ -31,5 +31,6 @@ parentPort?.on('message', ({ id, point, tries, seed }: Task) => {
     miss: found.miss,
     settled: found.judge.settled,
   }
+  // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a thread has no origin
   parentPort?.postMessage(outcome)
 })

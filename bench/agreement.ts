@@ -16,6 +16,7 @@ function runTasks(tasks: readonly Task[], label: string): Promise<readonly Outco
       const worker = new Worker(new URL('./agreement-worker.mjs', import.meta.url))
       const feed = (): void => {
         const task = tasks[next++]
+        // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a thread has no origin
         if (task !== undefined) worker.postMessage(task)
       }
       worker.on('error', reject)

@@ -56,9 +56,11 @@ describe('a general-purpose ODE library', () => {
     for (const each of cases) {
       const { network, breath } = each
       const options = { settledChange: 1e-5, tolerance: 1e-5, lungs: QUICK_LUNGS }
-      const odex = solveByOdex(network, breath, options).effectiveO2Fraction
+      const library = solveByOdex(network, breath, options)
+      const odex = library.effectiveO2Fraction
       const judge = solveTransient(network, breath, { ...options, withOrigins: false })
       const label = JSON.stringify(each)
+      expect(library.settled, label).toBe(true)
       expect(Math.abs(odex - judge.effectiveO2Fraction), label).toBeLessThan(AGREEMENT_TOLERANCE)
       expect(Math.abs(odex - fastFraction(solver, each)), label).toBeLessThan(AGREEMENT_TOLERANCE)
     }

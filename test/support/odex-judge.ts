@@ -14,12 +14,14 @@ import type { TransientLungs, TransientSystem } from '../../src/delivery/transie
 
 export interface OdexResult {
   readonly effectiveO2Fraction: number
+  /** False where steps too coarse keep the breaths apart. */
+  readonly settled: boolean
   readonly breaths: number
   readonly evaluations: number
 }
 
 const BREATHS_MIN = 5
-const BREATHS_MAX = 5000
+const BREATHS_MAX = 2000
 const BAG_SETTLED_SHARE = 1e-4
 /** What odex answers when it reached the end. */
 const CONVERGED = 0
@@ -56,10 +58,10 @@ export function solveByOdex(
     filled = y[system.bagAt] ?? 0
     const bagSettled = Math.abs(filled - filledBefore) < BAG_SETTLED_SHARE
     if (breaths >= BREATHS_MIN && bagSettled && Math.abs(now - before) < settledChange) {
-      return { effectiveO2Fraction: now, breaths, evaluations }
+      return { effectiveO2Fraction: now, settled: true, breaths, evaluations }
     }
   }
-  throw new Error('odex saw no steady breath')
+  return { effectiveO2Fraction: now, settled: false, breaths: BREATHS_MAX, evaluations }
 }
 
 /** The library cannot stop where the bag runs empty or full, so the ends close over a narrow band: the rates stay continuous. */
