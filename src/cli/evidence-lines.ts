@@ -3,14 +3,17 @@ import type { EvidenceReport } from '../evidence/report.ts'
 import { citationOf } from '../evidence/report.ts'
 import type { RowOutcome } from '../evidence/verdict.ts'
 import {
+  besideText,
   countLines,
   EVIDENCE_WORDS,
   familyLines,
+  GAS_NAMES,
   missText,
   ourValueText,
   publishedText,
   QUANTITY_NAMES,
   toleranceText,
+  USE_NAMES,
   VERDICT_NAMES,
 } from '../words/evidence-text.ts'
 import { KNOWN_NAMES } from '../words/names.ts'
@@ -63,7 +66,9 @@ function rowTable(outcomes: readonly RowOutcome[]): readonly string[] {
 function noteOf({ row }: RowOutcome): string {
   return [
     row.condition,
+    ...(row.kind === 'model' ? [GAS_NAMES[row.gas]] : []),
     toleranceText(row),
+    ...(row.use === 'judge' ? [] : [USE_NAMES[row.use]]),
     ...[citationOf(row)].filter((citation) => citation !== null),
     KNOWN_NAMES[row.known],
   ].join('; ')
@@ -74,8 +79,8 @@ function missLines(report: EvidenceReport): readonly string[] {
   return bulleted(
     report.misses.map((miss) => {
       const { outcome } = miss
-      const values = `${publishedText(outcome.row)} | ${ourValueText(outcome)}`
-      return `${outcome.row.id} (${VERDICT_NAMES[outcome.verdict]}): ${values}; ${missText(miss)}`
+      const verdict = VERDICT_NAMES[outcome.verdict]
+      return `${outcome.row.id} (${verdict}): ${besideText(outcome)}; ${missText(miss)}`
     }),
   )
 }

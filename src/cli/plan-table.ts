@@ -17,29 +17,60 @@ import { setUpText } from '../words/set-up-text.ts'
 import { tableLines } from './table.ts'
 import type { TableColumn } from './table.ts'
 
-/** Each row, and under it why it is not first, with the number that would change that. */
+/** Each row, and under it why it is not first, with the number that would change that. Columns that the goal leaves empty are not shown. */
 export function planTable(
   shown: readonly RankedSetUp[],
   plan: Plan,
   shelf: Shelf,
 ): readonly string[] {
-  const { columns } = CLI_WORDS
-  const layout: readonly TableColumn[] = [
-    { heading: columns.rank, align: 'right' },
-    { heading: columns.setUp, widthMost: 28 },
-    { heading: columns.fraction, widthMost: 15 },
-    { heading: columns.saturation, widthMost: 10 },
-    { heading: chanceHeadingText(plan), widthMost: 12 },
-    { heading: columns.oxygen, widthMost: 8, align: 'right' },
-    { heading: columns.holds, widthMost: 12 },
-  ]
+  const columns = columnsFor(plan, shelf).filter(({ isShown }) => isShown)
   return tableLines(
-    layout,
-    shown.map((one) => ({
-      cells: cellsOf(one, shelf),
-      note: noteOf(one),
-    })),
+    columns,
+    shown.map((one) => ({ cells: columns.map(({ cell }) => cell(one)), note: noteOf(one) })),
   )
+}
+
+interface PlanColumn extends TableColumn {
+  readonly isShown: boolean
+  readonly cell: (one: RankedSetUp) => string
+}
+
+function columnsFor(plan: Plan, shelf: Shelf): readonly PlanColumn[] {
+  const { columns } = CLI_WORDS
+  const hasRange = plan.goal.kind === 'saturation' || plan.goal.kind === 'fraction'
+  const hasSaturation = plan.ranked.some((one) => one.saturationPercent !== null)
+  const always = { isShown: true }
+  const withRange = { isShown: hasRange }
+  return [
+    { ...always, heading: columns.rank, align: 'right', cell: (one) => String(one.rank) },
+    {
+      ...always,
+      heading: columns.setUp,
+      widthMost: hasRange ? 28 : 44,
+      cell: (one) => setUpText(one.setUp, shelf) + (one.isChecked ? '' : ` ${UNCHECKED_MARK}`),
+    },
+    { ...always, heading: columns.fraction, widthMost: 15, cell: fractionCellText },
+    {
+      isShown: hasSaturation,
+      heading: columns.saturation,
+      widthMost: 10,
+      cell: saturationCellText,
+    },
+    { ...withRange, heading: chanceHeadingText(plan), widthMost: 12, cell: chanceCellText },
+    {
+      ...always,
+      heading: columns.oxygen,
+      widthMost: 8,
+      align: 'right',
+      cell: oxygenCellText,
+    },
+    {
+      ...withRange,
+      heading: columns.holds,
+      widthMost: 12,
+      cell: (one) => holdsUntilText(one.holdsUntil),
+    },
+  ]
 }
 
 /** Why it is not first, and where else the gas may come from. Those that count as equal say so by their number. */
@@ -49,17 +80,4 @@ function noteOf(one: RankedSetUp): string {
     twinsText(one),
   ]
   return parts.filter((part) => part !== null).join('; ')
-}
-
-function cellsOf(one: RankedSetUp, shelf: Shelf): readonly string[] {
-  const mark = one.isChecked ? '' : ` ${UNCHECKED_MARK}`
-  return [
-    String(one.rank),
-    setUpText(one.setUp, shelf) + mark,
-    fractionCellText(one),
-    saturationCellText(one),
-    chanceCellText(one),
-    oxygenCellText(one),
-    holdsUntilText(one.holdsUntil),
-  ]
 }

@@ -4,7 +4,6 @@ import type {
   EvidenceRow,
   GasBasis,
   Quantity,
-  RowKind,
   RowUse,
   ToleranceReason,
 } from '../evidence/evidence-row.ts'
@@ -80,8 +79,6 @@ export const USE_NAMES: Names<RowUse> = {
   context: 'shown only',
 }
 
-export const ROW_KIND_NAMES: Names<RowKind> = { formula: 'formula', model: 'model' }
-
 export const GAS_NAMES: Names<GasBasis> = {
   'btps-from-meter': 'flow as read on a meter, ventilation at body conditions',
   'one-condition': 'flow and ventilation at one condition',
@@ -142,7 +139,12 @@ export function toleranceText(row: EvidenceRow): string {
   return `${withUnit(`±${valueText(value)}`, row.compare === 'equal' ? row.unit : '1')} (${TOLERANCE_NAMES[reason]})`
 }
 
-/** "would pass with gas space, L 0.15 in place of 0.1" */
+/** "published 0.54, ours 0.6621" */
+export function besideText(outcome: RowOutcome): string {
+  return `published ${publishedText(outcome.row)}, ours ${ourValueText(outcome)}`
+}
+
+/** "pass with gas space, L 0.15 in place of 0.1" */
 export function missText(miss: ExplainedMiss): string {
   if (miss.explanation === null || miss.resultingVerdict === null) return 'no explanation'
   const { parameter, from, to } = miss.explanation

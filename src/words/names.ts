@@ -4,7 +4,7 @@ import type { FamilyId, FitId, SizeId } from '../kit/family-id.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import type { SourceKind } from '../kit/source-row.ts'
 import type { BreathingState, Goal, InterfaceChange, RetentionRisk, Sex } from '../patient/case.ts'
-import type { AirwayKind, AirwayState, NoseState, TubeCuff } from '../physiology/airway-state.ts'
+import type { AirwayKind, NoseState, TubeCuff } from '../physiology/airway-state.ts'
 import type { Known } from '../units/provenance.ts'
 
 type Names<Id extends string> = Readonly<Record<Id, string>>
@@ -25,25 +25,6 @@ export const FAMILY_NAMES: Names<FamilyId> = {
   'head-box': 'head box',
   'nasal-high-flow': 'nasal high flow',
   'cannula-under-mask': 'nasal cannula under a mask',
-}
-
-/** Other terms of the trade for the same interface, for searching and for help. */
-export const FAMILY_OTHER_NAMES: Names<FamilyId> = {
-  'nasal-cannula': 'nasal prongs, low flow',
-  'nasal-catheter': 'catheter in one nostril',
-  'simple-mask': 'medium-concentration mask',
-  'partial-rebreather-mask': 'reservoir mask without valve to the bag',
-  'non-rebreather-mask': 'reservoir mask with valves',
-  'entrainment-mask': 'Venturi principle, fixed settings',
-  'adjustable-entrainment-mask': 'Venturi principle, adjustable valve',
-  'aerosol-mask': 'wide-bore mask fed by a nebuliser or blender',
-  'face-tent': 'open shield under the chin',
-  'tracheostomy-mask': 'mask over the stoma',
-  't-piece': 'open T on the tube',
-  't-piece-with-limb': 'open T with a reservoir limb',
-  'head-box': 'hood over the head',
-  'nasal-high-flow': 'high-flow nasal oxygen, heated and humidified',
-  'cannula-under-mask': 'cannula and mask together, two flows',
 }
 
 export const SIZE_NAMES: Names<SizeId> = {
@@ -76,12 +57,6 @@ export const HUMIDIFICATION_NAMES: Names<SetUp['humidification']> = {
   bubble: 'bubble humidifier',
   collar: 'humidification collar',
   heated: 'heated humidifier',
-}
-
-export const AIRWAY_ROUTE_NAMES: Names<AirwayState['route']> = {
-  natural: 'mouth and nose',
-  tracheostomy: 'tracheostomy',
-  laryngectomy: 'laryngectomy (neck only)',
 }
 
 export const AIRWAY_NAMES: Names<AirwayKind> = {

@@ -13,6 +13,7 @@ import {
   numberText,
   percentText,
   plainNumberText,
+  pressureBandText,
   pressureText,
   rangeText,
   saturationBandText,
@@ -62,6 +63,12 @@ describe('numbers in words', () => {
   it('follow the ward in pressure', () => {
     expect(pressureText({ pressureKpa: 8, unit: 'kPa' })).toBe('8 kPa')
     expect(pressureText({ pressureKpa: 8, unit: 'mmHg' })).toBe('60 mmHg')
+    const band = { median: 9.23, low: 7.8, high: 11.04 }
+    expect(pressureBandText(band, 'kPa')).toBe('about 9.2 kPa, 7.8–11 kPa')
+    expect(pressureBandText(band, 'mmHg')).toBe('about 69 mmHg, 59–83 mmHg')
+    expect(pressureBandText({ median: 31, low: 25, high: 36 }, 'kPa')).toBe(
+      'about 31 kPa, 25–36 kPa',
+    )
   })
 
   it('show a middle and its spread', () => {

@@ -124,10 +124,16 @@ export function holdsUntilText(holds: HoldsUntil): string {
 
 const SIDE_TEXTS = { below: 'below', above: 'above' } as const
 
+/** More than a few make a list nobody reads; the shelf holds them all. */
+const TWINS_NAMED = 3
+
 /** The other sources that would do as well; null where there is none. */
 export function twinsText(ranked: RankedSetUp): string | null {
   const sources = [...new Set(ranked.twins.map(({ source }) => sourceText(source)))]
-  return sources.length === 0 ? null : `as well on: ${sources.join('; ')}`
+  if (sources.length === 0) return null
+  const more = sources.length - TWINS_NAMED
+  const named = sources.slice(0, TWINS_NAMED).join('; ')
+  return more > 0 ? `as well on: ${named}; and ${more} more` : `as well on: ${named}`
 }
 
 /** Every remark of one set-up, most pressing first: what to mind, humidity, what to watch. */
