@@ -7,6 +7,7 @@ import { build } from 'esbuild'
 /** Every bench; those not run by default take minutes. A bench may need further entries, such as its worker. */
 const BENCHES = [
   { name: 'solvers', entries: ['solvers'], byDefault: true },
+  { name: 'plan', entries: ['plan'], byDefault: true },
   { name: 'agreement', entries: ['agreement', 'agreement-worker'], byDefault: false },
 ] as const
 
