@@ -1,3 +1,4 @@
+// Series of breaths keep the measured variation and memory. Leaves out delivery.
 import { describe, expect, it } from 'vitest'
 import type { BreathPattern } from './breath.ts'
 import { breathSeries } from './breath-series.ts'

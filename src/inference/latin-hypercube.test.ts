@@ -1,3 +1,4 @@
+// Points are even, seeded and never at the ends. Leaves out what they are used for.
 import { describe, expect, it } from 'vitest'
 import { latinHypercube } from './latin-hypercube.ts'
 

@@ -1,3 +1,4 @@
+// Weights and resampling by their defining properties. Leaves out likelihoods.
 import { describe, expect, it } from 'vitest'
 import { normaliseLogWeights, resample } from './weigh.ts'
 

@@ -15,8 +15,6 @@ import type { Case } from '../patient/case.ts'
 import { middlePatient } from '../patient/draw.ts'
 import type { PatientDraw } from '../patient/draw.ts'
 import { btps, conditionFactor, STPD } from '../physics/gas-condition.ts'
-import { alveolarPo2Kpa } from '../physiology/alveolar-gas.ts'
-import { arterialFromAlveolar, emptyArterialOxygen } from '../physiology/shunt-shift.ts'
 import { lpmFromMlPerMin, mlPerSFromLps } from '../units/flow.ts'
 import { meanAirwayPressure } from './airway-pressure.ts'
 import type { Band } from './plan-types.ts'
@@ -27,17 +25,9 @@ export interface BedsideBreath {
   /** Quasi-steady effective fraction over a series of this patient's own varying breaths. */
   readonly breathToBreath: Band
   readonly isChecked: boolean
-  /** At the site's pressure and the patient's own carbon dioxide (typed or assumed, never forecast). */
-  readonly blood: BedsideBlood
   /** Nasal high flow only: flow that clears the upper airway while the patient breathes out, mL/s, and mean airway pressure. */
   readonly upperAirwayClearanceMlPerS: number | null
   readonly meanAirwayPressureCmH2o: Band | null
-}
-
-export interface BedsideBlood {
-  readonly alveolarPo2Kpa: number
-  readonly arterialPo2Kpa: number
-  readonly arterialSaturation: number
 }
 
 export interface BedsideQuestion {
@@ -45,6 +35,9 @@ export interface BedsideQuestion {
   readonly setUp: SetUp
   readonly seed?: number
 }
+
+/** Steps in each phase of the drawn breath: enough for a smooth ribbon. */
+const RIBBON_RESOLUTION = 40
 
 /** Breaths of the series: about four minutes at rest. */
 const SERIES_BREATHS = 64
@@ -57,7 +50,13 @@ export function bedsideBreath(question: BedsideQuestion): BedsideBreath {
   const solver = createPeriodicSolver()
   const { network, sourceO2Fraction } = placed
   const breath = deliveredBreath(
-    { network, breath: point.body.breath, sourceO2Fraction, metabolism: metabolismOf(patient) },
+    {
+      network,
+      breath: point.body.breath,
+      sourceO2Fraction,
+      metabolism: metabolismOf(patient),
+      resolution: RIBBON_RESOLUTION,
+    },
     solver,
   )
   const series = breathSeries({
@@ -77,26 +76,9 @@ export function bedsideBreath(question: BedsideQuestion): BedsideBreath {
     breath,
     breathToBreath: bandOf(series),
     isChecked: INTERFACE_FAMILIES[question.setUp.family].isChecked,
-    blood: bloodOf(patient, breath.effectiveO2Fraction),
     upperAirwayClearanceMlPerS: clearanceOf(question.setUp, network),
     meanAirwayPressureCmH2o: meanAirwayPressure(question.setUp),
   }
-}
-
-/** Alveolar oxygen by the full alveolar gas equation, then shunt and shift of the middle patient. */
-function bloodOf(patient: PatientDraw, effective: number): BedsideBlood {
-  const alveolarKpa = alveolarPo2Kpa({
-    inspiredO2Fraction: effective,
-    barometricKpa: patient.barometricPressureKpa,
-    arterialPco2Kpa: patient.gas.arterialPco2Kpa,
-    respiratoryQuotient: patient.gas.respiratoryQuotient,
-  })
-  const { arterialPo2Kpa, arterialSaturation } = arterialFromAlveolar(
-    patient.lung,
-    alveolarKpa,
-    emptyArterialOxygen(),
-  )
-  return { alveolarPo2Kpa: alveolarKpa, arterialPo2Kpa, arterialSaturation }
 }
 
 function clearanceOf(setUp: SetUp, network: Network): number | null {

@@ -1,3 +1,4 @@
+// Order and equality on made-up worths. Leaves out real plans, which test/plan.test.ts makes.
 import { describe, expect, it } from 'vitest'
 import { countsAsEqual, placeByWorth, type Scored } from './ranking.ts'
 
