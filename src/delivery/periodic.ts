@@ -6,17 +6,12 @@ import type { BreathPattern } from './breath.ts'
 import { createGrid, fillGrid, MAX_STEPS } from './grid.ts'
 import type { Grid } from './grid.ts'
 import type { Network } from './network.ts'
-import { compileProgram, createProgram } from './program.ts'
-import type { Program } from './program.ts'
-import {
-  createTracerBlock,
-  MAX_SERIAL,
-  passBlock,
-  passBreath,
-  STATE,
-  STATE_SIZE,
-} from './tracer.ts'
-import type { TracerBlock, TracerSources, TracerTotals } from './tracer.ts'
+import { createProgram, MAX_SERIAL } from './program-layout.ts'
+import type { Program } from './program-layout.ts'
+import { compileProgram } from './program.ts'
+import { createTracerBlock, STATE, STATE_SIZE } from './tracer-block.ts'
+import type { TracerBlock, TracerSources, TracerTotals } from './tracer-block.ts'
+import { passBlock, passBreath } from './tracer.ts'
 
 /** Basic steps in each phase; see fillGrid for the accuracy this gives. */
 export const DEFAULT_RESOLUTION = 10

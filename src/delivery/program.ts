@@ -1,109 +1,11 @@
 // Turns network, grid and bag into the coefficients of one breath: for each step, how each pocket mixes. Leaves out which gas it is.
 import type { BagCourse } from './bag.ts'
 import type { Grid } from './grid.ts'
-import { MAX_STEPS } from './grid.ts'
 import type { Network } from './network.ts'
-
-/**
- * Where the coefficients of one pocket start; POCKET tells what they are. Between pockets goes a mean concentration and its rise
- * over the step, so the order is higher than that of the mean alone.
- */
-export const POCKET = { keep: 0, stay: 1, gain: 2, lag: 3, rise: 4, pass: 5 } as const
-const POCKET_SIZE = 6
-
-/** Position of each coefficient within a step. Shares of an inflow come with their rise over the step. */
-export const AT = {
-  outer: 0,
-  side: POCKET_SIZE,
-  inner: 2 * POCKET_SIZE,
-  mixed: 3 * POCKET_SIZE,
-  outerRoom: 24,
-  outerRoomRise: 25,
-  outerDevice: 26,
-  outerDeviceRise: 27,
-  outerInnerDevice: 28,
-  outerInnerDeviceRise: 29,
-  outerInner: 30,
-  outerInnerRise: 31,
-  outerSide: 32,
-  outerSideRise: 33,
-  innerDevice: 34,
-  innerDeviceRise: 35,
-  innerBag: 36,
-  innerBagRise: 37,
-  innerDraw: 38,
-  innerDrawRise: 39,
-  innerMixed: 40,
-  innerMixedRise: 41,
-  innerRoom: 42,
-  innerRoomRise: 43,
-  mixedInner: 44,
-  mixedInnerRise: 45,
-  mixedOther: 46,
-  mixedOtherRise: 47,
-  bagKeep: 48,
-  bagDevice: 49,
-  bagInner: 50,
-  /** Volume through the serial tanks, L. */
-  lungL: 51,
-  /** Expiration: what leaves the mixed airway, and what the flush brought in from the inner pocket, L. */
-  leavesL: 52,
-  flushedL: 53,
-  /** Inspiration: the inner pocket overflows. Expiration: the flush is stronger than what is breathed out. */
-  reverse: 54,
-  /** Expiration: share of alveolar gas in what leaves the serial tanks, and its rise. */
-  alveolar: 55,
-  alveolarRise: 56,
-  /**
-   * One weight per serial tank, then as many for the rise. Inspiration: how much of the step's gas the tank holds at the end of
-   * inspiration. Expiration: how much of the tank's first content is in what leaves the tanks in this step.
-   */
-  tank: 57,
-  tankRise: 65,
-  /** How far the flow of one outlet leans to the end of the step, against all that the pocket gives off: shifts that outlet's mean by skew × rise. */
-  innerToMixedSkew: 73,
-  innerToOuterSkew: 74,
-  outerToInnerSkew: 75,
-  outerToSideSkew: 76,
-  mixedToInnerSkew: 77,
-  mixedToSideSkew: 78,
-} as const
-
-export const MAX_SERIAL = 8
-export const STRIDE = AT.mixedToSideSkew + 1
-
-export interface Program {
-  steps: number
-  inspiratorySteps: number
-  serialTanks: number
-  hasOuter: boolean
-  sideFromOuter: boolean
-  /** A valve keeps the bag at pure device gas. */
-  bagValved: boolean
-  hasBag: boolean
-  mixedL: number
-  /** Volume of one serial tank, L. */
-  tankL: number
-  readonly coefficients: Float64Array
-  /** Share of a tank's content that stands i tanks further on after one tidal volume. */
-  readonly passed: Float64Array
-}
-
-export function createProgram(): Program {
-  return {
-    steps: 0,
-    inspiratorySteps: 0,
-    serialTanks: 1,
-    hasOuter: false,
-    sideFromOuter: false,
-    bagValved: false,
-    hasBag: false,
-    mixedL: 0,
-    tankL: 0,
-    coefficients: new Float64Array(MAX_STEPS * STRIDE),
-    passed: new Float64Array(MAX_SERIAL),
-  }
-}
+import { answerPocket } from './pocket-answer.ts'
+import { AT, STRIDE } from './program-layout.ts'
+import type { Program } from './program-layout.ts'
+import { compileTanks } from './serial-tanks.ts'
 
 /**
  * Each step is exact in volume. Each pocket answers exactly to an inflow whose concentration rises linearly over the step; what it
@@ -123,15 +25,23 @@ export function compileProgram(
   program.sideFromOuter = network.hasOuter && network.sideFromOuter
   program.hasBag = network.bag !== null
   program.bagValved = network.bag !== null && network.bag.hasInletValve
-  program.mixedL = network.mixedL
   program.tankL = network.serialL / network.serialTanks
   const c = program.coefficients
   c.fill(0, 0, grid.steps * STRIDE)
   for (let k = 0; k < grid.inspiratorySteps; k++) compileInspiration(c, network, grid, bag, k)
   for (let k = grid.inspiratorySteps; k < grid.steps; k++)
     compileExpiration(c, network, grid, bag, k)
+  if (network.hasOuter) answerPocket(c, grid.steps, AT.outer, network.outerL)
+  if (hasSide(network)) answerPocket(c, grid.steps, AT.side, network.sideL)
+  answerPocket(c, grid.steps, AT.inner, network.innerL)
+  answerPocket(c, grid.steps, AT.mixed, network.mixedL)
   compileTanks(program, grid)
   if (network.bag !== null) compileBag(c, grid, bag)
+}
+
+/** Whether any gas goes by the side path. */
+function hasSide({ innerShareIn, innerShareOut, flushLps }: Network): boolean {
+  return innerShareIn < 1 || innerShareOut < 1 || flushLps > 0
 }
 
 // Indexes into grid, bag and coefficients below stay under grid.steps and STRIDE; the casts only say so.
@@ -157,7 +67,7 @@ function compileInspiration(
   const surplusL = excessL(deviceL + bagL, throughInnerL)
   const exchangeL = network.exchangeLps * durationS
   const innerRoomL = network.hasOuter ? 0 : exchangeL
-  const innerL = deviceL + bagL + drawL + innerRoomL
+  const innerL = inflowOrNoneL(deviceL + bagL + drawL + innerRoomL)
   // What demand adds over the step is met by bag and draw as they share the whole of it.
   const riseL = (grid.flowRiseLps[k] as number) * durationS
   const demandRiseL = network.innerShareIn * riseL
@@ -166,39 +76,41 @@ function compileInspiration(
   // A filling bag takes its share of the surplus, so less as demand rises.
   const deviceRiseL =
     excessL(givenL, deviceL) > 0 ? (demandRiseL * (givenL - deviceL)) / (givenL - throughInnerL) : 0
-  writePocket(c, at + A.inner, innerL, network.innerL)
+  let innerLean = 0
+  c[at + A.inner] = innerL
   if (innerL > 0) {
-    const change = (drawnRiseL + deviceRiseL) / innerL
-    writeShare(c, at + A.innerDevice, deviceL / innerL, deviceRiseL / innerL, change)
-    writeShare(c, at + A.innerBag, bagL / innerL, bagRiseL / innerL, change)
-    writeShare(c, at + A.innerDraw, drawL / innerL, (drawnRiseL - bagRiseL) / innerL, change)
-    writeShare(c, at + A.innerRoom, innerRoomL / innerL, 0, change)
+    const perInner = 1 / innerL
+    innerLean = (drawnRiseL + deviceRiseL) * perInner
+    writeShare(c, at + A.innerDevice, deviceL * perInner, deviceRiseL * perInner, innerLean)
+    writeShare(c, at + A.innerBag, bagL * perInner, bagRiseL * perInner, innerLean)
+    writeShare(c, at + A.innerDraw, drawL * perInner, (drawnRiseL - bagRiseL) * perInner, innerLean)
+    writeShare(c, at + A.innerRoom, innerRoomL * perInner, 0, innerLean)
   }
-  const innerLean = innerL > 0 ? (drawnRiseL + deviceRiseL) / innerL : 0
   c[at + A.innerToMixedSkew] = skew(demandRiseL, throughInnerL, innerLean)
-  if (throughSideL > 0) writePocket(c, at + A.side, throughSideL, network.sideL)
+  c[at + A.side] = throughSideL
   if (network.hasOuter) {
     const ownL = network.outerDeviceFlowLps * durationS
     const sideL = network.sideFromOuter ? throughSideL : 0
     const makeUpL = excessL(drawL + sideL, ownL + surplusL)
     const roomL = makeUpL + exchangeL
-    const outerL = roomL + ownL + surplusL
+    const outerL = inflowOrNoneL(roomL + ownL + surplusL)
     const surplusRiseL = surplusL > 0 ? deviceRiseL - demandRiseL : 0
     const sideRiseL = network.sideFromOuter ? (1 - network.innerShareIn) * riseL : 0
     const roomRiseL = makeUpL > 0 ? drawnRiseL - bagRiseL + sideRiseL - surplusRiseL : 0
-    writePocket(c, at + A.outer, outerL, network.outerL)
+    c[at + A.outer] = outerL
     if (outerL > 0) {
-      const change = (roomRiseL + surplusRiseL) / outerL
-      writeShare(c, at + A.outerRoom, roomL / outerL, roomRiseL / outerL, change)
-      writeShare(c, at + A.outerDevice, ownL / outerL, 0, change)
-      writeShare(c, at + A.outerInner, surplusL / outerL, surplusRiseL / outerL, change)
+      const perOuter = 1 / outerL
+      const change = (roomRiseL + surplusRiseL) * perOuter
+      writeShare(c, at + A.outerRoom, roomL * perOuter, roomRiseL * perOuter, change)
+      writeShare(c, at + A.outerDevice, ownL * perOuter, 0, change)
+      writeShare(c, at + A.outerInner, surplusL * perOuter, surplusRiseL * perOuter, change)
       c[at + A.innerToOuterSkew] = skew(surplusRiseL, surplusL, innerLean)
       c[at + A.outerToInnerSkew] = skew(drawnRiseL - bagRiseL, drawL, change)
       c[at + A.outerToSideSkew] = skew(sideRiseL, sideL, change)
     }
   }
   c[at + A.reverse] = surplusL > 0 ? 1 : 0
-  writePocket(c, at + A.mixed, volumeL, network.mixedL)
+  c[at + A.mixed] = volumeL
   c[at + A.mixedInner] = network.innerShareIn
   c[at + A.mixedOther] = 1 - network.innerShareIn
   c[at + A.lungL] = volumeL
@@ -227,48 +139,51 @@ function compileExpiration(
   const drawL = excessL(flushedL, deviceL)
   const exchangeL = network.exchangeLps * durationS
   const innerRoomL = drawL + (network.hasOuter ? 0 : exchangeL)
-  const innerL = deviceL + mixedL + innerRoomL
+  const innerL = inflowOrNoneL(deviceL + mixedL + innerRoomL)
   const riseL = (grid.flowRiseLps[k] as number) * durationS
   const intoInnerRiseL = network.innerShareOut * riseL
   const mixedRiseL = mixedL > 0 ? intoInnerRiseL : 0
   const drawRiseL = drawL > 0 ? -intoInnerRiseL : 0
-  writePocket(c, at + A.inner, innerL, network.innerL)
+  let innerLean = 0
+  c[at + A.inner] = innerL
   if (innerL > 0) {
-    const change = (mixedRiseL + drawRiseL) / innerL
-    writeShare(c, at + A.innerDevice, deviceL / innerL, 0, change)
-    writeShare(c, at + A.innerMixed, mixedL / innerL, mixedRiseL / innerL, change)
-    writeShare(c, at + A.innerRoom, innerRoomL / innerL, drawRiseL / innerL, change)
+    const perInner = 1 / innerL
+    innerLean = (mixedRiseL + drawRiseL) * perInner
+    writeShare(c, at + A.innerDevice, deviceL * perInner, 0, innerLean)
+    writeShare(c, at + A.innerMixed, mixedL * perInner, mixedRiseL * perInner, innerLean)
+    writeShare(c, at + A.innerRoom, innerRoomL * perInner, drawRiseL * perInner, innerLean)
   }
   const flushedRiseL = flushedL > 0 ? -intoInnerRiseL : 0
-  const innerLean = innerL > 0 ? (mixedRiseL + drawRiseL) / innerL : 0
   c[at + A.innerToMixedSkew] = skew(flushedRiseL, flushedL, innerLean)
   const intoSideL = volumeL - mixedL + flushedL
-  writePocket(c, at + A.side, intoSideL, network.sideL)
+  c[at + A.side] = intoSideL
   if (network.hasOuter) {
     const ownL = network.outerDeviceFlowLps * durationS
     const lostL = passingL - deviceL
     const overflowL = excessL(deviceL + mixedL + drawL, flushedL + intoBagL)
     const sideL = network.sideFromOuter ? intoSideL : 0
-    const outerL = exchangeL + ownL + lostL + overflowL + sideL
+    const outerL = inflowOrNoneL(exchangeL + ownL + lostL + overflowL + sideL)
     const overflowRiseL = overflowL > 0 ? intoInnerRiseL : 0
     c[at + A.innerToOuterSkew] = skew(overflowRiseL, overflowL, innerLean)
     const sideRiseL = network.sideFromOuter ? riseL - intoInnerRiseL : 0
-    writePocket(c, at + A.outer, outerL, network.outerL)
+    c[at + A.outer] = outerL
     if (outerL > 0) {
-      const change = (overflowRiseL + sideRiseL) / outerL
-      writeShare(c, at + A.outerRoom, exchangeL / outerL, 0, change)
-      writeShare(c, at + A.outerDevice, ownL / outerL, 0, change)
-      writeShare(c, at + A.outerInnerDevice, lostL / outerL, 0, change)
-      writeShare(c, at + A.outerInner, overflowL / outerL, overflowRiseL / outerL, change)
-      writeShare(c, at + A.outerSide, sideL / outerL, sideRiseL / outerL, change)
+      const perOuter = 1 / outerL
+      const change = (overflowRiseL + sideRiseL) * perOuter
+      writeShare(c, at + A.outerRoom, exchangeL * perOuter, 0, change)
+      writeShare(c, at + A.outerDevice, ownL * perOuter, 0, change)
+      writeShare(c, at + A.outerInnerDevice, lostL * perOuter, 0, change)
+      writeShare(c, at + A.outerInner, overflowL * perOuter, overflowRiseL * perOuter, change)
+      writeShare(c, at + A.outerSide, sideL * perOuter, sideRiseL * perOuter, change)
     }
   }
-  const throughMixedL = volumeL + flushedL
-  writePocket(c, at + A.mixed, throughMixedL, network.mixedL)
+  const throughMixedL = inflowOrNoneL(volumeL + flushedL)
+  c[at + A.mixed] = throughMixedL
   if (throughMixedL > 0) {
-    const change = (riseL + flushedRiseL) / throughMixedL
-    writeShare(c, at + A.mixedInner, flushedL / throughMixedL, flushedRiseL / throughMixedL, change)
-    writeShare(c, at + A.mixedOther, volumeL / throughMixedL, riseL / throughMixedL, change)
+    const perMixed = 1 / throughMixedL
+    const change = (riseL + flushedRiseL) * perMixed
+    writeShare(c, at + A.mixedInner, flushedL * perMixed, flushedRiseL * perMixed, change)
+    writeShare(c, at + A.mixedOther, volumeL * perMixed, riseL * perMixed, change)
     c[at + A.mixedToInnerSkew] = skew(mixedRiseL, mixedL, change)
     c[at + A.mixedToSideSkew] = skew(riseL - intoInnerRiseL, intoSideL, change)
   }
@@ -276,6 +191,11 @@ function compileExpiration(
   c[at + A.lungL] = volumeL
   c[at + A.leavesL] = throughMixedL
   c[at + A.flushedL] = flushedL
+}
+
+/** An inflow too small to be divided by is none: a billionth of a microlitre. */
+function inflowOrNoneL(inflowL: number): number {
+  return inflowL > 1e-15 ? inflowL : 0
 }
 
 /** What one volume has more than the other; a difference of mere rounding is none, so that it opens no path. */
@@ -308,98 +228,6 @@ function writeShare(
   c[at + 1] = ownRise - share * wholeRise
 }
 
-/** Tank volumes below which a step passes nothing: a difference of mere rounding has no profile. */
-const NO_FLOW = 1e-9
-
-/**
- * Gas that enters n equal tanks and is followed by x tank volumes has left them but for the Erlang remainder
- * Q(n, x) = exp(-x) Σ x^k/k!, k < n. Differences of Q between the bounds of a step give the exact weights.
- */
-function compileTanks(program: Program, grid: Grid): void {
-  const A = AT
-  const { coefficients: c, serialTanks: n, tankL, passed } = program
-  if (tankL <= 0) {
-    passed.fill(0)
-    for (let k = 0; k < grid.steps; k++) c[k * STRIDE + A.alveolar] = 1
-    return
-  }
-  let tidalL = 0
-  for (let k = 0; k < grid.inspiratorySteps; k++) tidalL += grid.volumeL[k] as number
-  let term = Math.exp(-tidalL / tankL)
-  for (let i = 0; i < n; i++) {
-    passed[i] = term
-    term *= tidalL / tankL / (i + 1)
-  }
-  // Inspiration counts back from its end: the last step is followed by nothing.
-  let x = 0
-  let remains = 1
-  for (let k = grid.inspiratorySteps - 1; k >= 0; k--) {
-    const farX = x + (grid.volumeL[k] as number) / tankL
-    const far = Math.exp(-farX)
-    if (farX - x > NO_FLOW) writeRemainders(c, k * STRIDE, n, x, farX, remains, far)
-    for (let i = 0; i < n; i++) {
-      const rise = k * STRIDE + A.tankRise + i
-      c[rise] = -(c[rise] as number)
-    }
-    x = farX
-    remains = far
-  }
-  x = 0
-  remains = 1
-  for (let k = grid.inspiratorySteps; k < grid.steps; k++) {
-    const at = k * STRIDE
-    const farX = x + (grid.volumeL[k] as number) / tankL
-    const far = Math.exp(-farX)
-    let share = 1
-    let allRise = 0
-    if (farX - x > NO_FLOW) {
-      writeRemainders(c, at, n, x, farX, remains, far)
-      const perStep = 1 / (farX - x)
-      for (let i = 0; i < n; i++) {
-        const tank = perStep * (c[at + A.tank + i] as number)
-        const rise = 12 * perStep * (c[at + A.tankRise + i] as number)
-        c[at + A.tank + i] = tank
-        c[at + A.tankRise + i] = rise
-        share -= tank
-        allRise -= rise
-      }
-    }
-    c[at + A.alveolar] = share
-    c[at + A.alveolarRise] = allRise
-    x = farX
-    remains = far
-  }
-}
-
-/**
- * For each tank i: ∫ p(i, x) dx over the step, with p(i, x) = exp(-x) x^i/i!, and its first moment about the middle over the step's
- * length. From ∫ p(i) = −Q(i+1) and x p(i) = (i+1) p(i+1). Arguments stand in a row because this runs for every step.
- */
-function writeRemainders(
-  c: Float64Array,
-  at: number,
-  tanks: number,
-  nearX: number,
-  farX: number,
-  nearRemains: number,
-  farRemains: number,
-): void {
-  const A = AT
-  const middle = (nearX + farX) / 2
-  const perStep = 1 / (farX - nearX)
-  let near = nearRemains
-  let far = farRemains
-  let sum = near - far
-  for (let i = 0; i < tanks; i++) {
-    near *= nearX / (i + 1)
-    far *= farX / (i + 1)
-    const next = sum + near - far
-    c[at + A.tank + i] = sum
-    c[at + A.tankRise + i] = perStep * ((i + 1) * next - middle * sum)
-    sum = next
-  }
-}
-
 function compileBag(c: Float64Array, grid: Grid, bag: BagCourse): void {
   const A = AT
   let levelL = bag.startL
@@ -414,42 +242,4 @@ function compileBag(c: Float64Array, grid: Grid, bag: BagCourse): void {
     c[at + A.bagInner] = innerL * divide
     levelL = filledL - (bag.outL[k] as number)
   }
-}
-
-/** Below this the closed form of `lag` would lose digits; its series is exact to 1e-12 there. */
-const SERIES_BELOW = 0.03
-
-/**
- * How a pocket answers to inflow of x volumes with mean m and rise s, from concentration z:
- * end = m + keep (z − m) + gain s; mean given off = m + stay (z − m) − lag s; rise of it = rise (z − m) + pass s (least squares).
- * keep = exp(-x), stay = (1 − keep)/x, gain = (1 + keep)/2 − stay, lag = gain/x, rise = −12 lag, pass = 1 − 12 lag (1/2 + 1/x).
- * `rise` is kept within 2 stay, so that no falling profile turns negative. A pocket without volume passes all; one without inflow keeps all.
- */
-function writePocket(c: Float64Array, at: number, inflowL: number, volumeL: number): void {
-  const P = POCKET
-  if (inflowL <= 0) {
-    c[at + P.keep] = 1
-    c[at + P.stay] = 1
-    return
-  }
-  if (volumeL <= 0) {
-    c[at + P.pass] = 1
-    return
-  }
-  const x = inflowL / volumeL
-  const isSmall = x < SERIES_BELOW
-  const fullKeep = isSmall ? 0 : Math.exp(-x)
-  const stay = isSmall
-    ? 1 - (x / 2) * (1 - (x / 3) * (1 - (x / 4) * (1 - x / 5)))
-    : (1 - fullKeep) / x
-  const keep = isSmall ? 1 - x * stay : fullKeep
-  const lag = isSmall
-    ? (x / 12) * (1 - x * (1 / 2 - x * (3 / 20 - x / 30)))
-    : ((1 + keep) / 2 - stay) / x
-  c[at + P.keep] = keep
-  c[at + P.stay] = stay
-  c[at + P.gain] = lag * x
-  c[at + P.lag] = lag
-  c[at + P.rise] = -Math.min(12 * lag, 2 * stay)
-  c[at + P.pass] = isSmall ? x * x * (1 / 10 - x / 24) : 1 - 12 * lag * (1 / 2 + 1 / x)
 }
