@@ -2,7 +2,7 @@
 import { assert } from '../errors.ts'
 import type { Network } from './network.ts'
 import type { PeriodicSolver } from './periodic.ts'
-import type { Program } from './program.ts'
+import type { Program } from './program-layout.ts'
 import { MAX_STEPS } from './grid.ts'
 import { passBreath, STATE_SIZE } from './tracer.ts'
 import type { TracerSources, TracerTotals, TracerTrace } from './tracer.ts'
