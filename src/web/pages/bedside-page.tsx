@@ -41,6 +41,8 @@ export function BedsidePage() {
     [draft],
   )
   const problems = read.ok ? [] : read.problems
+  // Until the newest answer is drawn, the one in sight is that of the case before.
+  const isWorking = state.isWorking || settled !== draft || planned !== state.planned
   return (
     <>
       <section className="emergency" aria-label={PAGE_WORDS.emergency}>
@@ -68,13 +70,19 @@ export function BedsidePage() {
             />
           </div>
         </section>
-        <section className="result" id="answer" aria-labelledby="answer-heading" tabIndex={-1}>
+        <section
+          className="result"
+          id="answer"
+          aria-labelledby="answer-heading"
+          aria-busy={isWorking}
+          tabIndex={-1}
+        >
           <h2 id="answer-heading" className="unseen">
             {PAGE_WORDS.theAnswer}
           </h2>
           <Result
             read={read}
-            state={{ ...state, planned, isWorking: state.isWorking || settled !== draft }}
+            state={{ ...state, planned, isWorking }}
             onGoToForm={() => setFormOpen(true)}
             onRetry={() => setAttempt(attempt + 1)}
           />

@@ -50,7 +50,7 @@ function Shown({ read, state, onGoToForm, onRetry }: ResultProps) {
     <>
       <Working isWorking={isWorking} progress={state.progress} isStale={planned !== null} />
       {planned === null ? null : (
-        <div className="plan" aria-busy={isWorking} data-stale={isWorking}>
+        <div className="plan" data-stale={isWorking}>
           <PlanView planned={planned} warnings={read.warnings} />
         </div>
       )}

@@ -1,0 +1,238 @@
+// The first page for everyone: no accessibility fault in any state, size or look; by keyboard alone; at 200 % zoom; large targets.
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Page } from 'playwright-core'
+import { accessibilityFaults, openApp } from '../support/browser.ts'
+import type { OpenedApp } from '../support/browser.ts'
+import {
+  answered,
+  answerName,
+  focusedLabel,
+  openBedside,
+  refused,
+  sidewaysPx,
+  typedIn,
+  typeInto,
+} from './bedside-steps.ts'
+
+let app: OpenedApp
+let page: Page
+let errors: readonly string[]
+
+beforeAll(async () => {
+  app = await openApp()
+  ;({ page, errors } = await openBedside(app))
+})
+
+afterAll(async () => {
+  await app.close()
+})
+
+const SIZES = [
+  { width: 1024, height: 768 },
+  { width: 390, height: 844 },
+  { width: 1440, height: 900 },
+] as const
+const LOOKS = ['Light', 'Dark'] as const
+const SHOWN = SIZES.flatMap((size) => LOOKS.map((look) => ({ ...size, look })))
+
+async function show(shown: (typeof SHOWN)[number]): Promise<void> {
+  await page.setViewportSize(shown)
+  await page.locator('.look').getByText(shown.look, { exact: true }).click()
+  await page.locator('.picture svg').waitFor()
+}
+
+/** Opens every fold there is, the form on a narrow page too. */
+async function openEverything(): Promise<void> {
+  const form = page.getByRole('button', { name: 'Change the case' })
+  if (await form.isVisible()) await form.click()
+  const shut = page.locator('.fold-button[aria-expanded="false"]:visible')
+  while ((await shut.count()) > 0) await shut.first().click()
+}
+
+describe('bedside page, accessible', () => {
+  it.each(SHOWN)('has no fault at $width × $height, $look', async (shown) => {
+    await show(shown)
+    expect(await accessibilityFaults(page)).toEqual([])
+    expect(await sidewaysPx(page)).toBe(0)
+  })
+
+  it.each(SHOWN)('has no fault with everything open at $width × $height, $look', async (shown) => {
+    await show(shown)
+    await openEverything()
+    expect(await accessibilityFaults(page)).toEqual([])
+    expect(await sidewaysPx(page)).toBe(0)
+  })
+
+  it.each(SHOWN)(
+    'shows set-up and number without scrolling at $width × $height, $look',
+    async (shown) => {
+      await page.reload()
+      await answered(page)
+      await show(shown)
+      for (const part of ['.answer-name', '.primary-value', '.scale']) {
+        const box = await page.locator(part).boundingBox()
+        expect((box?.y ?? Infinity) + (box?.height ?? 0)).toBeLessThanOrEqual(shown.height)
+      }
+    },
+  )
+
+  it('keeps headings in order and one of the first level', async () => {
+    const levels = await page
+      .locator('h1, h2, h3, h4')
+      .evaluateAll((all) => all.map(({ tagName }) => Number(tagName.slice(1))))
+    expect(levels[0]).toBe(1)
+    expect(levels.filter((level) => level === 1)).toHaveLength(1)
+    levels.slice(1).forEach((level, i) => expect(level).toBeLessThanOrEqual((levels[i] ?? 0) + 1))
+  })
+
+  it('has no text below 16 pixels but in pictures', async () => {
+    const small = await page.locator('body *').evaluateAll((all) =>
+      all
+        .filter((one) => one.closest('svg, .unseen') === null)
+        .filter((one) =>
+          [...one.childNodes].some((node) => node.nodeType === 3 && node.nodeValue?.trim() !== ''),
+        )
+        .filter((one) => Number.parseFloat(getComputedStyle(one).fontSize) < 16)
+        .map((one) => `${one.className}: ${one.textContent}`),
+    )
+    expect(small).toEqual([])
+  })
+
+  it('has targets of at least 44 pixels', async () => {
+    await page.setViewportSize({ width: 390, height: 844 })
+    await openEverything()
+    const small = await page
+      .locator('button, select, .field-box, .check-label, .ranked-label, .look-choice')
+      .evaluateAll((all) =>
+        all
+          .map((one) => ({ name: one.textContent ?? '', box: one.getBoundingClientRect() }))
+          .filter(({ box }) => box.width > 0 && (box.height < 44 || box.width < 44))
+          .map(({ name, box }) => `${name} ${box.width} × ${box.height}`),
+      )
+    expect(small).toEqual([])
+  })
+
+  it('neither overlaps nor needs sideways scrolling at 200 % zoom', async () => {
+    // Zooming a 1024 pixel wide window to 200 % leaves 512 pixels of layout.
+    await page.setViewportSize({ width: 512, height: 384 })
+    expect(await sidewaysPx(page)).toBe(0)
+    expect(await overlaps(page)).toEqual([])
+  })
+
+  it('neither overlaps nor needs sideways scrolling with text twice as large', async () => {
+    await page.setViewportSize({ width: 1024, height: 768 })
+    await page.addStyleTag({ content: 'html { font-size: 200% !important }' })
+    expect(await sidewaysPx(page)).toBe(0)
+    expect(await overlaps(page)).toEqual([])
+  })
+
+  it('has no fault where input is refused', async () => {
+    await page.reload()
+    await answered(page)
+    await typeInto(page, 'age', '1.2.3')
+    await refused(page)
+    for (const look of LOOKS) {
+      await page.locator('.look').getByText(look, { exact: true }).click()
+      expect(await accessibilityFaults(page)).toEqual([])
+    }
+    expect(await page.getByRole('textbox', { name: 'age' }).getAttribute('aria-invalid')).toBe(
+      'true',
+    )
+    await typeInto(page, 'age', '67')
+    await answered(page)
+  })
+
+  it('can be used by keyboard alone: pick, type, mend, choose', async () => {
+    await page.setViewportSize({ width: 1440, height: 900 })
+    await page.reload()
+    await answered(page)
+    await tabTo('Example case')
+    await page.keyboard.press('ArrowDown')
+    await answered(page)
+    const name = await answerName(page)
+    await tabTo('age')
+    await page.keyboard.press('Control+A')
+    await page.keyboard.type('500')
+    await refused(page)
+    await page.keyboard.press('Control+A')
+    await page.keyboard.type('60')
+    await answered(page)
+    expect(await typedIn(page, 'age')).toBe('60')
+    const chosen = page.locator('.ranked input[type="radio"]:checked')
+    await chosen.focus()
+    await page.keyboard.press('ArrowDown')
+    expect(await page.locator('.ranked-row').nth(1).getByRole('radio').isChecked()).toBe(true)
+    expect(name).not.toBe('')
+  })
+
+  it('leads past the form to the answer', async () => {
+    await page.reload()
+    await answered(page)
+    await page.keyboard.press('Tab')
+    expect(await focusedLabel(page)).toBe('Skip to the answer')
+    await page.keyboard.press('Enter')
+    await page.keyboard.press('Tab')
+    expect(await page.evaluate(() => document.activeElement?.closest('.result') !== null)).toBe(
+      true,
+    )
+  })
+
+  it('stands still for readers who prefer so', async () => {
+    await page.emulateMedia({ reducedMotion: 'reduce' })
+    const moving = await page.locator('body *').evaluateAll(
+      (all) =>
+        all.filter((one) => {
+          const { transitionDuration, animationName } = getComputedStyle(one)
+          return animationName !== 'none' || /[1-9]/.test(transitionDuration)
+        }).length,
+    )
+    expect(moving).toBe(0)
+  })
+
+  it('prints the case, the answer and the ranking, but no form', async () => {
+    await page.emulateMedia({ media: 'print' })
+    expect(await page.locator('.case-line').isVisible()).toBe(true)
+    expect(await page.locator('.primary-value').isVisible()).toBe(true)
+    expect(await page.locator('.ranked-row').first().isVisible()).toBe(true)
+    expect(await page.locator('.case-form').isVisible()).toBe(false)
+    await page.emulateMedia({ media: 'screen' })
+  })
+
+  it('has raised no error in the console', () => {
+    expect(errors).toEqual([])
+  })
+})
+
+/** Tabs until the control with this label has the focus; a page of which it cannot be reached fails. */
+async function tabTo(label: string): Promise<void> {
+  for (let presses = 0; presses < 200; presses += 1) {
+    if ((await focusedLabel(page)).startsWith(label)) return
+    await page.keyboard.press('Tab')
+  }
+  throw new Error(`${label} not reached by Tab`)
+}
+
+/** Pairs of texts that lie over each other. */
+async function overlaps(page: Page): Promise<readonly string[]> {
+  return await page.locator('p, dt, dd, label, h2, h3, button, .field-help').evaluateAll((all) => {
+    const shown = all
+      .filter(
+        (one) => one.closest('svg, .unseen, .skip') === null && one.getClientRects().length > 0,
+      )
+      .filter(
+        (one) => one.textContent?.trim() !== '' && getComputedStyle(one).visibility === 'visible',
+      )
+      .map((one) => ({ one, box: one.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0 && box.height > 0)
+    const found: string[] = []
+    shown.forEach((a, i) => {
+      for (const b of shown.slice(i + 1)) {
+        if (a.one.contains(b.one) || b.one.contains(a.one)) continue
+        const across = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left)
+        const down = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top)
+        if (across > 2 && down > 2) found.push(`${a.one.textContent} / ${b.one.textContent}`)
+      }
+    })
+    return found
+  })
+}

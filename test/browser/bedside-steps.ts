@@ -1,0 +1,89 @@
+// The steps a person takes on the first page, for the browser tests. Leaves out what is expected of them.
+import type { BrowserContextOptions, Locator, Page } from 'playwright-core'
+import type { OpenedApp } from '../support/browser.ts'
+import { watchForErrors } from '../support/browser.ts'
+
+/** A page of its own, watched from the start, with an answer on it. */
+export async function openBedside(
+  app: OpenedApp,
+  options: BrowserContextOptions = {},
+): Promise<{ readonly page: Page; readonly errors: readonly string[] }> {
+  const context = await app.browser.newContext({
+    viewport: { width: 1440, height: 900 },
+    ...options,
+  })
+  const page = await context.newPage()
+  page.setDefaultTimeout(ANSWER_MS)
+  const errors = watchForErrors(page)
+  await page.goto(app.url)
+  await answered(page)
+  return { page, errors }
+}
+
+/** Two shared cores may be slow; no test is judged by its speed. */
+const ANSWER_MS = 60_000
+
+/** The answer to what stands in the form is there. */
+export async function answered(page: Page): Promise<void> {
+  await page.locator('.result[aria-busy="false"] .plan').waitFor()
+}
+
+/** In place of an answer stands what is to be mended. */
+export async function refused(page: Page): Promise<void> {
+  await page
+    .locator('.result[aria-busy="false"]')
+    .getByRole('heading', { name: 'Not worked out' })
+    .waitFor()
+}
+
+export async function pickExample(page: Page, id: string): Promise<void> {
+  await page.getByLabel('Example case').selectOption(id)
+  await answered(page)
+}
+
+/** Types over what stands in a number field. */
+export async function typeInto(page: Page, label: string, text: string): Promise<void> {
+  await page.getByRole('textbox', { name: label }).fill(text)
+}
+
+export async function typedIn(page: Page, label: string): Promise<string> {
+  return await page.getByRole('textbox', { name: label }).inputValue()
+}
+
+export async function primaryNumber(page: Page): Promise<number> {
+  return Number(await page.locator('.primary-value').innerText())
+}
+
+export async function answerName(page: Page): Promise<string> {
+  return await page.locator('.answer-name').innerText()
+}
+
+/** Label of the field that has the focus, empty where none has. */
+export async function focusedLabel(page: Page): Promise<string> {
+  return await page.evaluate(() => {
+    const { activeElement } = document
+    const isControl =
+      activeElement instanceof HTMLInputElement || activeElement instanceof HTMLSelectElement
+    const label = isControl ? activeElement.labels?.[0] : undefined
+    return label?.textContent ?? activeElement?.textContent ?? ''
+  })
+}
+
+/** The problem told at a field, empty where there is none. */
+export async function problemAt(page: Page, label: string): Promise<string> {
+  const field = page.locator('.field').filter({ has: page.getByRole('textbox', { name: label }) })
+  const told = field.locator('.field-problem')
+  return (await told.count()) === 0 ? '' : await told.innerText()
+}
+
+/** Whether anything sticks out to the side. */
+export async function sidewaysPx(page: Page): Promise<number> {
+  return await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  )
+}
+
+/** The part of the answer under this heading. */
+export function sectionOf(page: Page, heading: string): Locator {
+  return page.locator('.section').filter({ has: page.getByRole('heading', { name: heading }) })
+}
