@@ -1,4 +1,5 @@
 // The case form: only what changes the answer, in the order it is asked at a bed. Leaves out judging and computing.
+import { memo } from 'react'
 import type { Draft } from '../case/draft.ts'
 import { BreathingGroup } from './breathing-group.tsx'
 import { ChangesGroup } from './changes-group.tsx'
@@ -15,7 +16,8 @@ export interface CaseFormProps {
   readonly onReplace: (draft: Draft) => void
 }
 
-export function CaseForm({ form, before, onReplace }: CaseFormProps) {
+/** Drawn anew only when the case changes, not while the core tells its progress. */
+export const CaseForm = memo(function CaseForm({ form, before, onReplace }: CaseFormProps) {
   return (
     <form className="case-form" noValidate onSubmit={(event) => event.preventDefault()}>
       <ExampleGroup form={form} before={before} onReplace={onReplace} />
@@ -27,4 +29,4 @@ export function CaseForm({ form, before, onReplace }: CaseFormProps) {
       <MoreGroup form={form} />
     </form>
   )
-}
+})

@@ -10,6 +10,7 @@ import { wardIdOf } from '../case/draft.ts'
 import type { Draft } from '../case/draft.ts'
 import { firstExample } from '../case/examples.ts'
 import { CaseForm } from '../case-form/case-form.tsx'
+import type { Form } from '../case-form/form.ts'
 import type { PlanRequest } from '../worker/core-api.ts'
 import { usePlan } from '../worker/use-plan.ts'
 import { Result } from './result.tsx'
@@ -20,6 +21,9 @@ const EMERGENCY_ALWAYS = ['EMERGENCY_OXYGEN_FIRST', 'EMERGENCY_NOT_BREATHING'].m
   code,
   values: {},
 }))
+
+const NO_PROBLEMS: Form['problems'] = []
+const NOTHING_ASSUMED: Form['assumed'] = []
 
 export function BedsidePage() {
   const [draft, setDraft] = useState<Draft>(() => keptDraft(localStorage) ?? firstExample().draft)
@@ -40,7 +44,12 @@ export function BedsidePage() {
     },
     [draft],
   )
-  const problems = read.ok ? [] : read.problems
+  const assumed = planned?.plan.assumed ?? NOTHING_ASSUMED
+  const problems = read.ok ? NO_PROBLEMS : read.problems
+  const form = useMemo(
+    () => ({ draft, problems, assumed, change: setDraft }),
+    [draft, problems, assumed],
+  )
   // Until the newest answer is drawn, the one in sight is that of the case before.
   const isWorking = state.isWorking || settled !== draft || planned !== state.planned
   return (
@@ -63,11 +72,7 @@ export function BedsidePage() {
             {isFormOpen ? PAGE_WORDS.hideForm : PAGE_WORDS.editCase}
           </Button>
           <div className="form-holder" data-open={isFormOpen}>
-            <CaseForm
-              form={{ draft, problems, assumed: planned?.plan.assumed ?? [], change: setDraft }}
-              before={before}
-              onReplace={replace}
-            />
+            <CaseForm form={form} before={before} onReplace={replace} />
           </div>
         </section>
         <section

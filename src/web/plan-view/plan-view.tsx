@@ -1,5 +1,5 @@
 // A whole plan on the page: answer, breath, what is on now, ranking, the rest beside. Leaves out the case form.
-import { useState } from 'react'
+import { memo, useState } from 'react'
 import type { CaseWarning } from '../../patient/warnings.ts'
 import type { RankedSetUp } from '../../planning/plan-types.ts'
 import { remarkText } from '../../words/remark-text.ts'
@@ -18,7 +18,8 @@ export interface PlanViewProps {
   readonly warnings: readonly CaseWarning[]
 }
 
-export function PlanView({ planned, warnings }: PlanViewProps) {
+/** Drawn anew only when the plan changes, not while the core tells its progress. */
+export const PlanView = memo(function PlanView({ planned, warnings }: PlanViewProps) {
   const { about, plan } = planned
   const [chosenId, setChosenId] = useState<string | null>(null)
   const first = plan.ranked[0]
@@ -51,4 +52,4 @@ export function PlanView({ planned, warnings }: PlanViewProps) {
       <Cautions plan={plan} />
     </>
   )
-}
+})
