@@ -14,6 +14,12 @@ export {
 export { barometricPressureKpa } from './physics/atmosphere.ts'
 export { flowmeterToBtpsFactor } from './physics/gas-condition.ts'
 export { standardFlowLpm } from './physics/flowmeter.ts'
+export {
+  oxygenCompressibility,
+  oxygenContentsLitres,
+  oxygenDensityMolPerL,
+  oxygenPressureAtKpa,
+} from './physics/real-gas-oxygen.ts'
 export type { FlowmeterKind, FlowmeterReading } from './physics/flowmeter.ts'
 
 // Blood
