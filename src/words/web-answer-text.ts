@@ -1,15 +1,15 @@
 // The answer as the web page puts it: rank, the one number, one sentence why. Leaves out layout and what the command line says.
-import type { Case } from '../patient/case.ts'
+import type { Case, Goal } from '../patient/case.ts'
 import { airwayKind } from '../physiology/airway-state.ts'
 import type { Plan, RankedSetUp } from '../planning/plan-types.ts'
 import { printedText } from './breath-text.ts'
 import { goalText } from './goal-text.ts'
-import { AIRWAY_NAMES, BREATHING_NAMES, HUMIDIFICATION_NAMES, SOURCE_NAMES } from './names.ts'
+import { AIRWAY_NAMES, BREATHING_NAMES, HUMIDIFICATION_NAMES } from './names.ts'
 import { chanceText, flowText, numberText, rangeText, saturationBandText } from './number-text.ts'
 import { averagesText, holdsUntilText } from './plan-text.ts'
 import { ageText, kgText } from './remark-exclusions.ts'
 import { reasonText } from './remark-text.ts'
-import { setUpOnNowText, setUpShortText } from './set-up-text.ts'
+import { setUpOnNowText, setUpShortText, sourceText } from './set-up-text.ts'
 
 export const ANSWER_WORDS = {
   number: 'oxygen fraction really inhaled',
@@ -19,7 +19,7 @@ export const ANSWER_WORDS = {
   nothing: 'No set-up to offer',
   chance: 'chance in the goal',
   saturation: 'saturation forecast',
-  holds: 'holds',
+  holds: 'holds until',
   oxygen: 'oxygen used',
   humidity: 'humidity',
   pressure: 'mean airway pressure',
@@ -36,11 +36,16 @@ export function setUpHeadingText(ranked: RankedSetUp): string {
   return capital(setUpShortText(ranked.setUp))
 }
 
-/** "wall flowmeter; no humidifier" */
+/** "Flowmeter 1–15 L/min, bubble humidifier" */
 export function feedText(ranked: RankedSetUp): string {
   const { source, humidification } = ranked.setUp
   const wet = humidification === 'none' ? '' : `, ${HUMIDIFICATION_NAMES[humidification]}`
-  return `from a ${SOURCE_NAMES[source.kind]}${wet}`
+  return glued(sourceText(source) + wet)
+}
+
+/** "Rank 31: nasal cannula, adult, 6 L/min (Flowmeter 1–15 L/min)" */
+export function startText(ranked: RankedSetUp): string {
+  return glued(`Rank ${ranked.rank}: ${setUpShortText(ranked.setUp)} (${feedText(ranked)})`)
 }
 
 export function fractionSpreadText(ranked: RankedSetUp): string {
@@ -80,10 +85,10 @@ function equalsText(plan: Plan): string {
   return `; ${equals === 1 ? 'one more counts' : `${equals} more count`} as equal but ask more of the patient or the ward`
 }
 
-export function saturationText(ranked: RankedSetUp): string {
-  return ranked.saturationPercent === null
-    ? 'oximeter put aside'
-    : saturationBandText(ranked.saturationPercent)
+/** The forecast, and why there is none where there is none. */
+export function saturationText(ranked: RankedSetUp, goal: Goal): string {
+  if (ranked.saturationPercent !== null) return glued(saturationBandText(ranked.saturationPercent))
+  return goal.kind === 'comfort' ? 'no goal here' : 'oximeter put aside'
 }
 
 /** "about 65 % in it, about 30 % below, under 5 % above" */

@@ -42,7 +42,7 @@ export function ExampleGroup({ form, before, onReplace }: ExampleGroupProps) {
         ))}
       </ChoiceField>
       {before === null ? null : (
-        <Button className="button small" onPress={() => onReplace(before)}>
+        <Button className="button" onPress={() => onReplace(before)}>
           {FORM_WORDS.restore}
         </Button>
       )}

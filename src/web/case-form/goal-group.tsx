@@ -34,7 +34,7 @@ export function GoalGroup({ form }: { readonly form: Form }) {
       {reason === null || isTaken(draft, reason) ? null : (
         <div className="offer">
           <span>{suggestedGoalText(reason)}</span>
-          <Button className="button small" onPress={() => form.change(withGoal(draft, reason))}>
+          <Button className="button" onPress={() => form.change(withGoal(draft, reason))}>
             {FORM_WORDS.use}
           </Button>
         </div>

@@ -6,9 +6,9 @@ import { caseLineText } from '../../words/web-answer-text.ts'
 import { PAGE_WORDS } from '../../words/web-page-text.ts'
 import { readDraft } from '../case/case-input.ts'
 import { keepDraft, keptDraft } from '../case/draft-store.ts'
-import { wardIdOf } from '../case/draft.ts'
+import { EMPTY_DRAFT, wardIdOf } from '../case/draft.ts'
 import type { Draft } from '../case/draft.ts'
-import { firstExample } from '../case/examples.ts'
+import { exampleById, firstExample } from '../case/examples.ts'
 import { CaseForm } from '../case-form/case-form.tsx'
 import type { Form } from '../case-form/form.ts'
 import type { PlanRequest } from '../worker/core-api.ts'
@@ -39,10 +39,10 @@ export function BedsidePage() {
   }, [draft])
   const replace = useCallback(
     (next: Draft) => {
-      setBefore(draft)
+      setBefore(isEdited(draft) ? draft : before === next ? null : before)
       setDraft(next)
     },
-    [draft],
+    [draft, before],
   )
   const assumed = planned?.plan.assumed ?? NOTHING_ASSUMED
   const problems = read.ok ? NO_PROBLEMS : read.problems
@@ -95,6 +95,12 @@ export function BedsidePage() {
       </main>
     </>
   )
+}
+
+/** Whether the draft holds anything that choosing its example again would not bring back. */
+function isEdited(draft: Draft): boolean {
+  const from = exampleById(draft.exampleId ?? '')?.draft ?? EMPTY_DRAFT
+  return JSON.stringify(draft) !== JSON.stringify(from)
 }
 
 /** The question the settled form asks; the same object while the case reads the same. */

@@ -53,7 +53,7 @@ export function NumberField(props: NumberFieldProps) {
         ))}
       </FieldError>
       {meant === undefined ? null : (
-        <Button className="button small" onPress={() => onType(String(meant))}>
+        <Button className="button" onPress={() => onType(String(meant))}>
           {takeText(meant, problems[0]?.unit)}
         </Button>
       )}

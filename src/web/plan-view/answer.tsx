@@ -1,9 +1,10 @@
 // The answer first: the set-up, one primary number with its spread and the printed one beside, one sentence why. Leaves out the other rows.
 import { Button } from 'react-aria-components'
+import type { Goal } from '../../patient/case.ts'
 import type { Plan, RankedSetUp } from '../../planning/plan-types.ts'
 import { NOT_CHECKED } from '../../words/caution-texts.ts'
 import { fractionText } from '../../words/number-text.ts'
-import { averagesText, notesOf } from '../../words/plan-text.ts'
+import { averagesText, notesOf, twinsText } from '../../words/plan-text.ts'
 import { remarkText } from '../../words/remark-text.ts'
 import {
   ANSWER_WORDS,
@@ -38,7 +39,9 @@ export function Answer({ plan, chosen, onFirst }: AnswerProps) {
     <div className="answer">
       <p className="eyebrow">{rankText(chosen, plan)}</p>
       <h3 className="answer-name">{setUpHeadingText(chosen)}</h3>
-      <p className="answer-feed">{feedText(chosen)}</p>
+      <p className="answer-feed">
+        {[feedText(chosen), twinsText(chosen)].filter((part) => part !== null).join('; ')}
+      </p>
       <div className="answer-number">
         <p className="primary">
           <strong className="primary-value">
@@ -58,7 +61,9 @@ export function Answer({ plan, chosen, onFirst }: AnswerProps) {
               <b>{fractionSpreadText(chosen)}</b> {ANSWER_WORDS.spread}
             </span>
             <span>
-              <i className="key key-printed" aria-hidden="true" />
+              {chosen.printedO2Fraction === null ? null : (
+                <i className="key key-printed" aria-hidden="true" />
+              )}
               {printedBesideText(chosen)}
             </span>
           </p>
@@ -66,7 +71,7 @@ export function Answer({ plan, chosen, onFirst }: AnswerProps) {
       </div>
       <p className="why">{whyText(chosen, plan)}</p>
       <Badges plan={plan} chosen={chosen} />
-      <Facts facts={factsOf(chosen)} />
+      <Facts facts={factsOf(chosen, goal)} />
       {chosen === plan.ranked[0] ? null : (
         <Button className="button" onPress={onFirst}>
           {ANSWER_WORDS.back}
@@ -94,14 +99,14 @@ function Badges({ plan, chosen }: { readonly plan: Plan; readonly chosen: Ranked
   )
 }
 
-function factsOf(chosen: RankedSetUp): readonly Fact[] {
+function factsOf(chosen: RankedSetUp, goal: Goal): readonly Fact[] {
   const pressure = pressureBandText(chosen)
   return [
     ...(chosen.chance === null
       ? []
       : [{ name: ANSWER_WORDS.chance, value: chanceSplitText(chosen) }]),
-    { name: ANSWER_WORDS.saturation, value: saturationText(chosen) },
-    { name: ANSWER_WORDS.holds, value: holdsText(chosen) },
+    { name: ANSWER_WORDS.saturation, value: saturationText(chosen, goal) },
+    ...(chosen.chance === null ? [] : [{ name: ANSWER_WORDS.holds, value: holdsText(chosen) }]),
     { name: ANSWER_WORDS.oxygen, value: oxygenText(chosen) },
     ...(pressure === null ? [] : [{ name: ANSWER_WORDS.pressure, value: pressure }]),
     ...chosen.humidity

@@ -7,7 +7,8 @@ import { assumedText } from '../../words/assumed-text.ts'
 import { DEMO_SHELF_NOTE, STANDING_CAUTIONS } from '../../words/caution-texts.ts'
 import { chanceLineText, givesText, guidelineText, readingText } from '../../words/plan-text.ts'
 import { remarkText } from '../../words/remark-text.ts'
-import { setUpOnNowText, setUpShortText } from '../../words/set-up-text.ts'
+import { setUpOnNowText } from '../../words/set-up-text.ts'
+import { startText } from '../../words/web-answer-text.ts'
 import { warningText } from '../../words/warning-text.ts'
 import { assumedCountText, DETAIL_WORDS } from '../../words/web-page-text.ts'
 import { Fold } from '../parts/fold.tsx'
@@ -75,9 +76,9 @@ function Starts(props: {
 }) {
   return (
     <div className="starts">
-      {props.starts.map(({ id, rank, setUp }) => (
-        <Button key={id} className="button small" onPress={() => props.onChoose(id)}>
-          {`${rank}  ${setUpShortText(setUp)}`}
+      {props.starts.map((start) => (
+        <Button key={start.id} className="button" onPress={() => props.onChoose(start.id)}>
+          {startText(start)}
         </Button>
       ))}
     </div>

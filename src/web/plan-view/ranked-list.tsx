@@ -94,8 +94,8 @@ function Row({ row, axis, plan, isChosen, onChoose }: RowProps) {
       <Facts
         facts={[
           { name: LIST_WORDS.fraction, value: fractionBandText(ranked.effectiveO2Fraction) },
-          { name: LIST_WORDS.saturation, value: saturationText(ranked) },
-          { name: LIST_WORDS.holds, value: holdsText(ranked) },
+          { name: LIST_WORDS.saturation, value: saturationText(ranked, plan.goal) },
+          ...(ranked.chance === null ? [] : [{ name: LIST_WORDS.holds, value: holdsText(ranked) }]),
           { name: LIST_WORDS.oxygen, value: oxygenText(ranked) },
         ]}
       />
