@@ -69,5 +69,15 @@ export type {
   Remark,
 } from './planning/plan-types.ts'
 
+// Supply
+export { usableContents } from './supply/cylinder.ts'
+export type { Cylinder, CylinderUse, UsableContents } from './supply/cylinder.ts'
+export { clockAfter, cylinderClock, handbookMinutes } from './supply/duration.ts'
+export type { ClockTime, CylinderClock } from './supply/duration.ts'
+export { gasDrawn } from './supply/gas-drawn.ts'
+export type { BesideFlows, GasDrawn } from './supply/gas-drawn.ts'
+export { roomEnrichment, roomO2Fraction } from './supply/room-enrichment.ts'
+export type { EnrichedRoom, RoomAnswer } from './supply/room-enrichment.ts'
+
 // Outside checks
 export { evidenceReport } from './evidence/report.ts'

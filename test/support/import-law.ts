@@ -17,6 +17,7 @@ export const LAYERS = [
   'delivery',
   'inference',
   'planning',
+  'supply',
   'evidence',
   'index',
   'words',
@@ -30,7 +31,7 @@ export type Layer = (typeof LAYERS)[number]
 const PHYSICS = ['errors', 'units', 'physics'] as const
 const DELIVERY = [...PHYSICS, 'physiology', 'kit', 'delivery'] as const
 const INFERENCE = [...DELIVERY, 'patient', 'inference'] as const
-const CORE = [...INFERENCE, 'planning', 'evidence'] as const
+const CORE = [...INFERENCE, 'planning', 'supply', 'evidence'] as const
 
 export const IMPORT_LAW: Readonly<Record<Layer, LayerLaw>> = {
   errors: { layers: [], packages: [] },
@@ -42,7 +43,8 @@ export const IMPORT_LAW: Readonly<Record<Layer, LayerLaw>> = {
   delivery: { layers: [...PHYSICS, 'physiology', 'kit'], packages: [] },
   inference: { layers: [...DELIVERY, 'patient'], packages: [] },
   planning: { layers: INFERENCE, packages: [] },
-  evidence: { layers: [...INFERENCE, 'planning'], packages: [] },
+  supply: { layers: [...INFERENCE, 'planning'], packages: [] },
+  evidence: { layers: [...INFERENCE, 'planning', 'supply'], packages: [] },
   index: { layers: CORE, packages: [] },
   words: { layers: CORE, packages: [] },
   pictures: { layers: [...CORE, 'words'], packages: [] },
