@@ -14,7 +14,7 @@ import { setUpOnNowText, setUpShortText, sourceText } from './set-up-text.ts'
 export const ANSWER_WORDS = {
   number: 'oxygen fraction really inhaled',
   scale: 'Scale of the inhaled oxygen fraction, 0.2 to 1',
-  spread: '10–90 % of patients like this one',
+  spread: 'for 8 of 10 patients like this one',
   back: 'Back to the first',
   nothing: 'No set-up to offer',
   chance: 'chance in the goal',

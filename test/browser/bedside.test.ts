@@ -38,7 +38,7 @@ describe('bedside page', () => {
     expect(number).toBeGreaterThan(0.21)
     expect(number).toBeLessThanOrEqual(1)
     const spread = await page.locator('.spread-text').innerText()
-    expect(spread).toMatch(/0\.\d+–[01](\.\d+)? 10–90 %/)
+    expect(spread).toMatch(/0\.\d+–[01](\.\d+)? for 8 of 10 patients/)
     expect(spread).toMatch(/printed/)
     expect(await page.locator('.why').innerText()).toMatch(/^The best chance .* \d+\s%/)
   })

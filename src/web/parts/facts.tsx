@@ -3,13 +3,15 @@
 export interface Fact {
   readonly name: string
   readonly value: string
+  /** A sentence rather than a number: takes a row of its own. */
+  readonly isWide?: boolean
 }
 
 export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
   return (
     <dl className="facts">
-      {facts.map(({ name, value }) => (
-        <div key={name} className="fact">
+      {facts.map(({ name, value, isWide }) => (
+        <div key={name} className={isWide === true ? 'fact fact-wide' : 'fact'}>
           <dt>{name}</dt>
           <dd>{value}</dd>
         </div>

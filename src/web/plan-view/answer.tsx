@@ -111,6 +111,6 @@ function factsOf(chosen: RankedSetUp, goal: Goal): readonly Fact[] {
     ...(pressure === null ? [] : [{ name: ANSWER_WORDS.pressure, value: pressure }]),
     ...chosen.humidity
       .slice(0, 1)
-      .map((remark) => ({ name: ANSWER_WORDS.humidity, value: remarkText(remark) })),
+      .map((remark) => ({ name: ANSWER_WORDS.humidity, value: remarkText(remark), isWide: true })),
   ]
 }
