@@ -78,6 +78,8 @@ export { gasDrawn } from './supply/gas-drawn.ts'
 export type { BesideFlows, GasDrawn } from './supply/gas-drawn.ts'
 export { roomEnrichment, roomO2Fraction } from './supply/room-enrichment.ts'
 export type { EnrichedRoom, RoomAnswer } from './supply/room-enrichment.ts'
+export { changeOvers, transportNeed, withDelay } from './supply/transport.ts'
+export type { ReserveRule, TransportLeg, TransportNeed } from './supply/transport.ts'
 
 // Outside checks
 export { evidenceReport } from './evidence/report.ts'
