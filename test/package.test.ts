@@ -10,9 +10,9 @@ import { ROOT } from './support/files.ts'
 import { importsOf } from './support/imports.ts'
 import { type UnpackedPackage, unpackPackage } from './support/packed.ts'
 
-/** What a program that uses the library does: a ratio anyone can check by hand, and a refused input. */
+/** What a program that uses the library does: a ratio anyone can check by hand, one breath, a refused input. */
 const PROGRAM = `
-  import { DomainError, entrainmentRatio } from 'oxwright'
+  import { BARE_NETWORK, DomainError, createPeriodicSolver, effectiveO2Fraction, entrainmentRatio } from 'oxwright'
   function refusal(targetO2Fraction) {
     try {
       return entrainmentRatio({ targetO2Fraction })
@@ -21,11 +21,24 @@ const PROGRAM = `
     }
   }
   const ratio = entrainmentRatio({ targetO2Fraction: 0.5, airO2Fraction: 0.2 })
-  report({ ratio, refused: refusal(1.5) })
+  const roomAir = effectiveO2Fraction(createPeriodicSolver(), {
+    network: BARE_NETWORK,
+    breath: {
+      tidalVolumeL: 0.5,
+      ratePerMin: 15,
+      dutyFraction: 0.4,
+      inspiration: { kind: 'half-sine' },
+      expiration: { kind: 'constant', shareOfExpiration: 0.9 },
+    },
+    sourceO2Fraction: 1,
+    metabolism: { oxygenUptakeLpmBtps: 0.3, carbonDioxideOutputLpmBtps: 0.24 },
+  })
+  report({ ratio, roomAir, refused: refusal(1.5) })
 `
-/** (1 − 0.5)/(0.5 − 0.2), by hand. */
+/** (1 − 0.5)/(0.5 − 0.2), by hand; a breath without any device is room air. */
 const BY_HAND = {
   ratio: expect.closeTo(5 / 3, 12),
+  roomAir: expect.closeTo(0.2095, 4),
   refused: ['FRACTION_OUT_OF_RANGE', 'targetO2Fraction', 1.5],
 }
 
