@@ -99,7 +99,7 @@ export function uptakeSpread(
   const warmth = isCounted ? { temperatureC } : {}
   const resting = oxygenUptakeSpread({ ...options.body, ...warmth })
   const spread = scaled(resting, medianOf(options.preset.metabolicFactor))
-  return assumed({ spread, known: 'derived', source: 'PedCard1996', code: 'FROM_SIZE' })
+  return assumed({ spread, known: 'derived', source: 'Lundell1996', code: 'FROM_SIZE' })
 }
 
 /** Circulation of a state relative to rest beyond what uptake asks for (common practice). */
@@ -127,5 +127,5 @@ export function cardiacOutput(
   const anaemia = Math.sqrt(ANAEMIA_GPL / Math.min(ANAEMIA_GPL, haemoglobinGpl))
   const factor = anaemia * (STATE_OUTPUT[about.breathing.state] ?? 1)
   const spread = scaled(resting, factor + extraLpm / medianOf(resting))
-  return assumed({ spread, known: 'secondary', source: 'Cattermole2017', code: 'FROM_SIZE' })
+  return assumed({ spread, known: 'secondary', source: 'Katori1979', code: 'FROM_SIZE' })
 }

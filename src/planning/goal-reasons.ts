@@ -126,7 +126,7 @@ export const GOAL_REASONS: readonly GoalReason[] = [
     suggested: range(91, 95),
     caution: 'GOAL_PRETERM',
     known: 'seen',
-    source: 'NiceQs193',
+    source: 'Nice2020',
   },
   {
     id: 'chronic-neonatal-lung-disease',
@@ -141,7 +141,7 @@ export const GOAL_REASONS: readonly GoalReason[] = [
     suggested: range(90, 95),
     caution: 'GOAL_BRONCHIOLITIS',
     known: 'secondary',
-    source: 'NiceNg9',
+    source: 'Nice2021',
     startBelowPercent: 90,
   },
   {
@@ -149,7 +149,7 @@ export const GOAL_REASONS: readonly GoalReason[] = [
     suggested: range(92, 96),
     caution: 'GOAL_BRONCHIOLITIS',
     known: 'secondary',
-    source: 'NiceNg9',
+    source: 'Nice2021',
     startBelowPercent: 92,
   },
   {
