@@ -61,7 +61,7 @@ export function createPeriodicSolver(): PeriodicSolver {
   }
 }
 
-/** Sources of the three passive tracers: source gas of the device, room air, gas from the alveoli. */
+/** Sources of the three passive tracers: source gas of the device, room air, alveolar gas. */
 export function tracerSources(
   network: Network,
   tracer: 'source' | 'room' | 'expired',
