@@ -31,12 +31,27 @@ export const BREATH_LIMITS = {
 
 /** Throws a DomainError when the pattern lies outside BREATH_LIMITS; never clamps. */
 export function checkBreath(breath: BreathPattern): void {
+  checkShapes(breath)
   const { tidalVolumeL, ratePerMin, dutyFraction } = breath
   const given = { tidalVolumeL, ratePerMin, dutyFraction }
   for (const key of ['tidalVolumeL', 'ratePerMin', 'dutyFraction'] as const)
     checkOne(key, given[key])
   if (breath.expiration.kind === 'passive')
     checkOne('timeConstantS', breath.expiration.timeConstantS)
+}
+
+const INSPIRATORY_KINDS = ['half-sine', 'square', 'decelerating', 'sampled']
+const EXPIRATORY_KINDS = ['passive', 'constant']
+
+/** Throws UNKNOWN_CHOICE for a shape the model does not know; callers without types may name any. */
+export function checkShapes(breath: BreathPattern): void {
+  refuseUnknown('breath.inspiration.kind', breath.inspiration.kind, INSPIRATORY_KINDS)
+  refuseUnknown('breath.expiration.kind', breath.expiration.kind, EXPIRATORY_KINDS)
+}
+
+function refuseUnknown(path: string, value: string, oneOf: readonly string[]): void {
+  if (oneOf.includes(value)) return
+  throw new DomainError({ code: 'UNKNOWN_CHOICE', path, value, limit: { oneOf } })
 }
 
 function checkOne(key: keyof typeof BREATH_LIMITS, value: number): void {

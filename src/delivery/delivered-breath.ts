@@ -4,6 +4,7 @@ import { lpmFromLps } from '../units/flow.ts'
 import {
   breathPeriodS,
   checkBreath,
+  checkShapes,
   inspirationS,
   inspiredFlowRelative,
   peakInspiratoryFlowLpmBtps,
@@ -73,6 +74,7 @@ export function effectiveO2Fraction(
   solver: PeriodicSolver,
   question: Omit<BreathQuestion, 'metabolism'>,
 ): number {
+  checkShapes(question.breath)
   solvePeriodic(solver, question.network, question.breath, question.resolution)
   const inflow = alveolarInflow(solver, question.network, { sourceL: 0, roomL: 0, expiredL: 0 })
   const airO2Fraction = question.airO2Fraction ?? AIR_O2_FRACTION
