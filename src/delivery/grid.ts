@@ -282,8 +282,13 @@ function gatherExpiration(
     return n
   }
   if (network.flushLps <= 0 || network.innerShareOut <= 0) return n
-  // Where the flush begins to outdo what is breathed out, and where it also outdoes the device.
-  const levels = [network.flushLps, network.flushLps - network.captureOut * network.deviceFlowLps]
+  // Where the flush begins to outdo what is breathed out, and where it also outdoes the device, with the bag filling or full.
+  const { flushLps, bag } = network
+  const capturedLps = network.captureOut * network.deviceFlowLps
+  const levels = [flushLps, flushLps - capturedLps]
+  if (bag !== null) {
+    levels.push(flushLps - capturedLps + network.deviceFlowLps * (1 - bag.forwardLoss))
+  }
   const peakLps =
     expiredFlowPerS(shape, { t: 0, durationS }) * breath.tidalVolumeL * network.innerShareOut
   for (const levelLps of levels) {

@@ -64,10 +64,11 @@ export const AT = {
   outerToSideSkew: 76,
   mixedToInnerSkew: 77,
   mixedToSideSkew: 78,
+  innerToBagSkew: 79,
 } as const
 
 export const MAX_SERIAL = 8
-export const STRIDE = AT.mixedToSideSkew + 1
+export const STRIDE = AT.innerToBagSkew + 1
 
 export interface Program {
   steps: number

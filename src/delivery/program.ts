@@ -155,6 +155,8 @@ function compileExpiration(
   }
   const flushedRiseL = flushedL > 0 ? -intoInnerRiseL : 0
   c[at + A.innerToMixedSkew] = skew(flushedRiseL, flushedL, innerLean)
+  const bagRiseL = mixedL > 0 ? (mixedRiseL * intoBagL) / mixedL : 0
+  c[at + A.innerToBagSkew] = skew(bagRiseL, intoBagL, innerLean)
   const intoSideL = volumeL - mixedL + flushedL
   c[at + A.side] = intoSideL
   if (network.hasOuter) {
@@ -163,7 +165,7 @@ function compileExpiration(
     const overflowL = excessL(deviceL + mixedL + drawL, flushedL + intoBagL)
     const sideL = network.sideFromOuter ? intoSideL : 0
     const outerL = inflowOrNoneL(exchangeL + ownL + lostL + overflowL + sideL)
-    const overflowRiseL = overflowL > 0 ? intoInnerRiseL : 0
+    const overflowRiseL = overflowL > 0 ? intoInnerRiseL - bagRiseL : 0
     c[at + A.innerToOuterSkew] = skew(overflowRiseL, overflowL, innerLean)
     const sideRiseL = network.sideFromOuter ? riseL - intoInnerRiseL : 0
     c[at + A.outer] = outerL

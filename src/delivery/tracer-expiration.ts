@@ -141,10 +141,11 @@ export function passExpiration(
           (c[outerAt + P.gain] as number) * outerInRise
       }
       if (hasBag) {
+        const toBag = innerMean + (c[at + A.innerToBagSkew] as number) * innerRise
         z[bag0 + j] =
           (c[at + A.bagKeep] as number) * (z[bag0 + j] as number) +
           (c[at + A.bagDevice] as number) * device +
-          (c[at + A.bagInner] as number) * innerMean
+          (c[at + A.bagInner] as number) * toBag
       }
       if (trace !== null && j === 0) trace.inner[k] = innerMean
     }
