@@ -1,7 +1,9 @@
-// The frame of every page: name, look, footer. Leaves out the pages.
+// The frame of every page: name, places, look, footer. Leaves out the pages.
+import { Suspense } from 'react'
+import { Link, Route, Switch, useLocation } from 'wouter'
 import { PAGE_WORDS } from '../words/web-page-text.ts'
-import { BedsidePage } from './pages/bedside-page.tsx'
 import { LookSwitch } from './parts/look-switch.tsx'
+import { PLACES } from './places.tsx'
 
 export function App() {
   return (
@@ -13,10 +15,41 @@ export function App() {
         <p className="name">
           <strong>{PAGE_WORDS.name}</strong> <span>{PAGE_WORDS.tagline}</span>
         </p>
+        <PlaceMenu />
         <LookSwitch />
       </header>
-      <BedsidePage />
+      <Suspense fallback={<p className="place-loading">{PAGE_WORDS.opening}</p>}>
+        <Switch>
+          {PLACES.map(({ path, Page }) => (
+            <Route key={path} path={path} component={Page} />
+          ))}
+          <Route>
+            <main className="no-place">
+              <h1>{PAGE_WORDS.noPlace}</h1>
+              <Link href="/">{PAGE_WORDS.toBedside}</Link>
+            </main>
+          </Route>
+        </Switch>
+      </Suspense>
       <footer className="footer">{PAGE_WORDS.footer}</footer>
     </>
+  )
+}
+
+function PlaceMenu() {
+  const [path] = useLocation()
+  return (
+    <nav className="places" aria-label={PAGE_WORDS.places}>
+      {PLACES.map((place) => (
+        <Link
+          key={place.path}
+          href={place.path}
+          className="place"
+          aria-current={place.path === path ? 'page' : undefined}
+        >
+          {place.name}
+        </Link>
+      ))}
+    </nav>
   )
 }

@@ -5,6 +5,7 @@ import { PAGE_WORDS } from '../words/web-page-text.ts'
 import { App } from './app.tsx'
 import './styles/tokens.css'
 import './styles/page.css'
+import './styles/places.css'
 import './styles/print.css'
 
 const root = document.getElementById('root')

@@ -1,4 +1,5 @@
 // What the web page says around a plan: headings, buttons, states. Leaves out the case form and what the core says.
+import { say } from './say.ts'
 
 export const PAGE_WORDS = {
   name: 'Oxwright',
@@ -6,6 +7,10 @@ export const PAGE_WORDS = {
   tagline: 'from a patient and a goal to a set-up',
   heading: 'Bedside',
   skip: 'Skip to the answer',
+  places: 'Places',
+  opening: 'Opening …',
+  noPlace: 'There is no such place here',
+  toBedside: 'To Bedside',
   emergency: 'First of all',
   theCase: 'The case',
   theAnswer: 'The answer',
@@ -26,6 +31,10 @@ export const PAGE_WORDS = {
     'The case never leaves this device. Every figure of the example cases and of their hospital is invented.',
 } as const
 
+export const PLACE_NAMES = {
+  bedside: 'Bedside',
+} as const
+
 /** Said to a screen reader in place of an answer. */
 export function refusedCountText(count: number): string {
   return `${PAGE_WORDS.refusedHeading}: ${count} to mend`
@@ -33,7 +42,7 @@ export function refusedCountText(count: number): string {
 
 /** Progress as a share, in tenths, so that a reader is not told every step. */
 export function progressText(done: number, total: number): string {
-  return `${done} of ${total} set-ups`
+  return say('{done} of {total} set-ups', { done, total })
 }
 
 export const RIBBON_SECTION = {

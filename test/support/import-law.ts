@@ -13,15 +13,19 @@ export const LAYERS = [
   'physics',
   'physiology',
   'kit',
+  'joining',
+  'humidity',
   'patient',
   'delivery',
   'inference',
   'planning',
   'supply',
   'evidence',
+  'sheet',
   'index',
   'words',
   'pictures',
+  'files',
   'cli',
   'web',
 ] as const
@@ -31,7 +35,9 @@ export type Layer = (typeof LAYERS)[number]
 const PHYSICS = ['errors', 'units', 'physics'] as const
 const DELIVERY = [...PHYSICS, 'physiology', 'kit', 'delivery'] as const
 const INFERENCE = [...DELIVERY, 'patient', 'inference'] as const
-const CORE = [...INFERENCE, 'planning', 'supply', 'evidence'] as const
+const KIT = [...PHYSICS, 'kit', 'joining', 'humidity'] as const
+const PLANNING = [...INFERENCE, 'joining', 'humidity', 'planning'] as const
+const CORE = [...PLANNING, 'supply', 'evidence', 'sheet'] as const
 
 export const IMPORT_LAW: Readonly<Record<Layer, LayerLaw>> = {
   errors: { layers: [], packages: [] },
@@ -39,19 +45,34 @@ export const IMPORT_LAW: Readonly<Record<Layer, LayerLaw>> = {
   physics: { layers: ['errors', 'units'], packages: [] },
   physiology: { layers: PHYSICS, packages: [] },
   kit: { layers: PHYSICS, packages: [] },
+  joining: { layers: [...PHYSICS, 'kit'], packages: [] },
+  humidity: { layers: KIT, packages: [] },
   patient: { layers: [...PHYSICS, 'physiology', 'kit'], packages: [] },
   delivery: { layers: [...PHYSICS, 'physiology', 'kit'], packages: [] },
   inference: { layers: [...DELIVERY, 'patient'], packages: [] },
   planning: { layers: INFERENCE, packages: [] },
-  supply: { layers: [...INFERENCE, 'planning'], packages: [] },
-  evidence: { layers: [...INFERENCE, 'planning', 'supply'], packages: [] },
+  supply: { layers: PLANNING, packages: [] },
+  evidence: { layers: [...PLANNING, 'supply'], packages: [] },
+  sheet: { layers: [...PLANNING, 'supply'], packages: [] },
   index: { layers: CORE, packages: [] },
-  words: { layers: CORE, packages: [] },
-  pictures: { layers: [...CORE, 'words'], packages: [] },
-  cli: { layers: [...CORE, 'words', 'pictures'], packages: ['node:*', 'yaml'] },
-  web: {
+  words: { layers: CORE, packages: ['@lingui/core', '@lingui/message-utils'] },
+  pictures: { layers: [...CORE, 'words'], packages: ['d3-array', 'd3-scale', 'd3-shape'] },
+  files: {
     layers: [...CORE, 'words', 'pictures'],
-    packages: ['react', 'react-dom', 'react-aria-components', 'comlink', 'yaml'],
+    packages: ['papaparse', 'pdfmake', 'qrcode'],
+  },
+  cli: { layers: [...CORE, 'words', 'pictures', 'files'], packages: ['node:*', 'yaml'] },
+  web: {
+    layers: [...CORE, 'words', 'pictures', 'files'],
+    packages: [
+      'react',
+      'react-dom',
+      'react-aria-components',
+      'comlink',
+      'wouter',
+      'workbox-window',
+      'yaml',
+    ],
   },
 }
 

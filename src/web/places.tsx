@@ -1,0 +1,15 @@
+// The places of the page: address, name, what is shown there. Leaves out each place itself, loaded when first entered.
+import type { ComponentType } from 'react'
+import { PLACE_NAMES } from '../words/web-page-text.ts'
+import { BedsidePage } from './pages/bedside-page.tsx'
+
+export interface Place {
+  readonly path: string
+  readonly name: string
+  readonly Page: ComponentType
+}
+
+/** In the order of the menu. A new place is one line here, loaded late: `lazy(async () => ({ default: (await import(…)).NamePage }))`. */
+export const PLACES: readonly Place[] = [
+  { path: '/', name: PLACE_NAMES.bedside, Page: BedsidePage },
+]
