@@ -2,7 +2,7 @@
 import { writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { FAMILY_IDS, FIT_IDS, SIZE_IDS } from '../src/kit/family-id.ts'
-import { BREATHING_STATES, CHANGES } from '../src/patient/case.ts'
+import { BREATHING_STATES, CHANGES, SECRETIONS } from '../src/patient/case.ts'
 import { AGE_KEYS, KEYS, NUMBERS } from '../src/patient/case-fields.ts'
 import type { NumberRule } from '../src/patient/field.ts'
 import { CUFFS, NOSE_STATES } from '../src/patient/read-airway.ts'
@@ -124,6 +124,11 @@ const patient: Schema = {
       temperatureC: number(NUMBERS.temperatureC, 'Body temperature'),
       bloodGas,
       oxygenUptakeMlPerMin: number(NUMBERS.oxygenUptakeMlPerMin, 'Measured oxygen uptake'),
+      secretions: choice(SECRETIONS, 'What is coughed up or sucked out; absent: not known'),
+      tracheostomyAgeDays: number(
+        NUMBERS.tracheostomyAgeDays,
+        'Days since the opening at the neck was made',
+      ),
       changes: {
         type: 'array',
         uniqueItems: true,

@@ -771,6 +771,38 @@ const CONTRADICTIONS: readonly Bad[] = [
     path: 'patient.changes[0]',
   },
   {
+    what: 'the age of an opening that is not there',
+    edits: [['patient.tracheostomyAgeDays', 5]],
+    code: 'CHANGE_NOT_FOR_AIRWAY',
+    path: 'patient.tracheostomyAgeDays',
+  },
+  {
+    what: 'a new tracheostomy of a year ago',
+    edits: [
+      ['patient.changes', ['new-tracheostomy']],
+      ['patient.tracheostomyAgeDays', 365],
+    ],
+    code: 'CONTRADICTION',
+    path: 'patient.tracheostomyAgeDays',
+    from: ADULT_TUBE,
+  },
+  {
+    what: 'secretions both thin and thick',
+    edits: [
+      ['patient.changes', ['thick-or-bloody-secretions']],
+      ['patient.secretions', 'thin'],
+    ],
+    code: 'CONTRADICTION',
+    path: 'patient.secretions',
+  },
+  {
+    what: 'secretions of a kind nobody lists',
+    edits: [['patient.secretions', 'sticky']],
+    code: 'UNKNOWN_CHOICE',
+    path: 'patient.secretions',
+    suggestion: 'thick',
+  },
+  {
     what: 'altitude and pressure apart',
     edits: [['site', { altitudeM: 1180, barometricPressureKpa: 101 }]],
     code: 'ALTITUDE_AND_PRESSURE_DISAGREE',

@@ -37,6 +37,9 @@ export const FIELD_ALIASES: Aliases = {
   vo2: 'oxygenUptakeMlPerMin',
   oxygenuptake: 'oxygenUptakeMlPerMin',
   oxygenconsumption: 'oxygenUptakeMlPerMin',
+  sputum: 'secretions',
+  tracheostomyage: 'tracheostomyAgeDays',
+  stomaage: 'tracheostomyAgeDays',
   paco2: 'arterialPco2Kpa',
   pco2: 'arterialPco2Kpa',
   paco2kpa: 'arterialPco2Kpa',
@@ -238,6 +241,16 @@ export const SEX_ALIASES: Aliases = {
   man: 'male',
   girl: 'female',
   boy: 'male',
+}
+
+export const SECRETION_ALIASES: Aliases = {
+  watery: 'thin',
+  loose: 'thin',
+  sticky: 'thick',
+  tenacious: 'thick',
+  blood: 'bloody',
+  crusts: 'crusting',
+  crusted: 'crusting',
 }
 
 export const CHANGE_ALIASES: Aliases = {

@@ -82,6 +82,7 @@ export const NUMBERS = {
     max: 3000,
     slips: SLIPS.oxygenUptakeMlPerMin,
   },
+  tracheostomyAgeDays: { code: 'DURATION_OUT_OF_RANGE', unit: 'd', min: 0, max: 43_800 },
   ratePerMin: { code: 'RATE_OUT_OF_RANGE', unit: '/min', min: 3, max: 120 },
   tidalVolumeMl: {
     code: 'VOLUME_OUT_OF_RANGE',
@@ -154,6 +155,8 @@ export const KEYS = {
     'temperatureC',
     'bloodGas',
     'oxygenUptakeMlPerMin',
+    'secretions',
+    'tracheostomyAgeDays',
     'changes',
   ],
   naturalAirway: ['route', 'nose'],

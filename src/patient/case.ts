@@ -45,6 +45,10 @@ export type InterfaceChange = (typeof CHANGES)[number]
 export type RetentionRisk = 'none' | 'at-risk' | 'known-retainer'
 export type Sex = 'female' | 'male'
 
+export const SECRETIONS = ['thin', 'thick', 'bloody', 'crusting'] as const
+/** What is coughed up or sucked out of the airway; absent is not known. */
+export type Secretions = (typeof SECRETIONS)[number]
+
 export interface BloodGas {
   readonly arterialPco2Kpa: number
   readonly ph?: number
@@ -66,6 +70,9 @@ export interface Patient {
   readonly temperatureC?: number
   readonly bloodGas?: BloodGas
   readonly oxygenUptakeMlPerMin?: number
+  readonly secretions?: Secretions
+  /** Days since the opening at the neck was made. */
+  readonly tracheostomyAgeDays?: number
   readonly changes: readonly InterfaceChange[]
 }
 

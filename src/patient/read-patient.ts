@@ -1,7 +1,13 @@
 // Reads the patient: age, size, airway, blood, what changes the interface. Leaves out breathing.
 import { yearsFromMonths, monthsFromDays } from '../units/age.ts'
-import { CHANGE_ALIASES, FIELD_ALIASES, RISK_ALIASES, SEX_ALIASES } from './aliases.ts'
-import { CHANGES, type BloodGas, type InterfaceChange, type Patient } from './case.ts'
+import {
+  CHANGE_ALIASES,
+  FIELD_ALIASES,
+  RISK_ALIASES,
+  SECRETION_ALIASES,
+  SEX_ALIASES,
+} from './aliases.ts'
+import { CHANGES, SECRETIONS, type BloodGas, type Patient } from './case.ts'
 import { AGE_KEYS, KEYS, NUMBERS } from './case-fields.ts'
 import {
   given,
@@ -15,8 +21,8 @@ import {
   reportMissing,
   type Node,
 } from './field.ts'
+import { checkNeck } from './check-neck.ts'
 import { readAirway } from './read-airway.ts'
-import type { AirwayState } from '../physiology/airway-state.ts'
 
 export const SEXES = ['female', 'male'] as const
 export const RETENTION_RISKS = ['none', 'at-risk', 'known-retainer'] as const
@@ -42,7 +48,6 @@ function patientOf(node: Node): Patient | undefined {
     isRequired: true,
   })
   const changes = readChoices(node, 'changes', { choices: CHANGES, aliases: CHANGE_ALIASES })
-  if (airway !== undefined) reportChangesForAirway(node, airway, changes)
   const optional = given({
     gestationWeeks: readNumber(node, 'gestationWeeks', NUMBERS.gestationWeeks),
     weightKg: readNumber(node, 'weightKg', NUMBERS.weightKg),
@@ -52,7 +57,13 @@ function patientOf(node: Node): Patient | undefined {
     temperatureC: readNumber(node, 'temperatureC', NUMBERS.temperatureC),
     bloodGas: readBloodGas(node),
     oxygenUptakeMlPerMin: readNumber(node, 'oxygenUptakeMlPerMin', NUMBERS.oxygenUptakeMlPerMin),
+    secretions: readChoice(node, 'secretions', {
+      choices: SECRETIONS,
+      aliases: SECRETION_ALIASES,
+    }),
+    tracheostomyAgeDays: readNumber(node, 'tracheostomyAgeDays', NUMBERS.tracheostomyAgeDays),
   })
+  checkNeck(node, { airway, changes, ...optional })
   if (ageYears === undefined || airway === undefined || retentionRisk === undefined)
     return undefined
   return { ageYears, ...optional, airway, retentionRisk, changes }
@@ -105,16 +116,4 @@ function readBloodGas(patient: Node): BloodGas | undefined {
     minutesAgo: readNumber(node, 'minutesAgo', NUMBERS.minutesAgo),
   })
   return arterialPco2Kpa === undefined ? undefined : { arterialPco2Kpa, ...optional }
-}
-
-/** A new tracheostomy needs a tracheostomy. */
-function reportChangesForAirway(
-  node: Node,
-  airway: AirwayState,
-  changes: readonly InterfaceChange[],
-): void {
-  if (airway.route !== 'natural' || !changes.includes('new-tracheostomy')) return
-  const path = `${pathOf(node, 'changes')}[${changes.indexOf('new-tracheostomy')}]`
-  const limit = { oneOf: ['tracheostomy', 'laryngectomy'] }
-  report(node.reading, { code: 'CHANGE_NOT_FOR_AIRWAY', path, value: 'new-tracheostomy', limit })
 }

@@ -41,6 +41,8 @@ export const FIELD_LABELS: Readonly<Record<string, FieldLabel>> = {
   },
   'patient.bloodGas.minutesAgo': { label: 'age of the blood gas', unit: 'min' },
   'patient.oxygenUptakeMlPerMin': { label: 'oxygen uptake', unit: 'mL/min' },
+  'patient.secretions': { label: 'secretions' },
+  'patient.tracheostomyAgeDays': { label: 'age of the opening at the neck', unit: 'days' },
   'patient.changes': { label: 'what changes the interface' },
   breathing: { label: 'breathing' },
   'breathing.state': { label: 'breathing state' },

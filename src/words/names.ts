@@ -3,7 +3,14 @@ import type { Origins } from '../delivery/origins.ts'
 import type { FamilyId, FitId, SizeId } from '../kit/family-id.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import type { SourceKind } from '../kit/source-row.ts'
-import type { BreathingState, Goal, InterfaceChange, RetentionRisk, Sex } from '../patient/case.ts'
+import type {
+  BreathingState,
+  Goal,
+  InterfaceChange,
+  RetentionRisk,
+  Secretions,
+  Sex,
+} from '../patient/case.ts'
 import type { AirwayKind, NoseState, TubeCuff } from '../physiology/airway-state.ts'
 import type { Known } from '../units/provenance.ts'
 
@@ -117,6 +124,13 @@ export const CHANGE_NAMES: Names<InterfaceChange> = {
   'base-of-skull-fracture': 'base-of-skull fracture',
   'thick-or-bloody-secretions': 'thick or bloody secretions',
   'new-tracheostomy': 'new tracheostomy',
+}
+
+export const SECRETION_NAMES: Names<Secretions> = {
+  thin: 'thin',
+  thick: 'thick',
+  bloody: 'bloody',
+  crusting: 'crusting',
 }
 
 export const RETENTION_NAMES: Names<RetentionRisk> = {

@@ -109,7 +109,7 @@ const PROBLEM_TEXTS: Readonly<Record<ErrorCode, (said: Said) => string>> = {
   RATES_DISAGREE: (said) =>
     `${got(said)} does not fit the breathing rate typed elsewhere${allowed(said)}`,
   CHANGE_NOT_FOR_AIRWAY: (said) =>
-    `${quoted(said.value)} does not fit the airway typed${allowed(said)}`,
+    `${typeof said.value === 'number' ? got(said) : quoted(said.value)} does not fit the airway typed${allowed(said)}`,
   SOURCE_NOT_FOR_INTERFACE: (said) =>
     `${quoted(said.value)} cannot feed this interface${allowed(said)}`,
   SETTING_NOT_FOR_SET_UP: (said) => `${got(said)} cannot be set on this set-up${allowed(said)}`,

@@ -4,6 +4,7 @@ import { FAMILY_IDS, FIT_IDS, type FamilyId } from '../../src/kit/family-id.ts'
 import { INTERFACE_FAMILIES } from '../../src/kit/interface-families.ts'
 import {
   CHANGES,
+  SECRETIONS,
   type Case,
   type OnNow,
   type Patient,
@@ -180,6 +181,7 @@ function patientOf(ageYears: number): fc.Arbitrary<Patient> {
       haemoglobinGpl: number(60, 220),
       temperatureC: number(34, 41),
       bloodGas,
+      secretions: fc.constantFrom(...SECRETIONS.filter((one) => one !== 'thin')),
       changes: fc.subarray(CHANGES.filter((change) => change !== 'new-tracheostomy')),
     },
     { requiredKeys: ['ageYears', 'airway', 'retentionRisk', 'changes'] },

@@ -1,4 +1,5 @@
 // The patient: age, size, airway, risk of carbon-dioxide retention, place. Leaves out blood and measured breathing.
+import { SECRETIONS } from '../../patient/case.ts'
 import { NOSE_STATES } from '../../patient/read-airway.ts'
 import { CUFFS } from '../../patient/read-airway.ts'
 import { RETENTION_RISKS, SEXES } from '../../patient/read-patient.ts'
@@ -7,10 +8,11 @@ import {
   CUFF_NAMES,
   NOSE_NAMES,
   RETENTION_NAMES,
+  SECRETION_NAMES,
   SEX_NAMES,
 } from '../../words/names.ts'
 import { AGE_UNIT_NAMES, FORM_WORDS } from '../../words/web-form-text.ts'
-import { airwayAsks } from '../case/case-input.ts'
+import { airwayAsks, hasNeckOpening } from '../case/case-input.ts'
 import {
   AGE_UNITS,
   ageUnitOf,
@@ -60,6 +62,7 @@ export function PatientGroup({ form }: { readonly form: Form }) {
         />
       </div>
       <AirwayFields form={form} />
+      <NeckFields form={form} />
       <MustChoose
         form={form}
         field="patient.retentionRisk"
@@ -67,6 +70,24 @@ export function PatientGroup({ form }: { readonly form: Form }) {
       />
       <FormNumber form={form} field="site.altitudeM" />
     </Group>
+  )
+}
+
+/** What decides how gas at the neck is humidified. */
+function NeckFields({ form }: { readonly form: Form }) {
+  const { draft } = form
+  const isNeckOpen = hasNeckOpening(airwayKindOf(draft))
+  if (!isNeckOpen && textOf(draft, 'patient.secretions') === '') return null
+  return (
+    <div className="pair">
+      {isNeckOpen ? <FormNumber form={form} field="patient.tracheostomyAgeDays" /> : null}
+      <FormChoice
+        form={form}
+        field="patient.secretions"
+        choices={choicesOf(SECRETIONS, SECRETION_NAMES)}
+        empty={FORM_WORDS.notGiven}
+      />
+    </div>
   )
 }
 

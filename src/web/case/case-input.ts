@@ -76,6 +76,7 @@ export function inputOf(draft: Draft): unknown {
 function patientInput(draft: Draft): Plain {
   const at = (key: NumberName): unknown => numberAt(draft, `patient.${key}`, key)
   const unit = ageUnitOf(draft)
+  const isNeckOpen = hasNeckOpening(airwayKindOf(draft))
   const gas = (key: NumberName): unknown => numberAt(draft, `patient.bloodGas.${key}`, key)
   return filled({
     [unit]: numberAt(draft, FORM_FIELDS.age, unit),
@@ -95,6 +96,8 @@ function patientInput(draft: Draft): Plain {
       minutesAgo: gas('minutesAgo'),
     }),
     oxygenUptakeMlPerMin: at('oxygenUptakeMlPerMin'),
+    secretions: choiceAt(draft, 'patient.secretions'),
+    tracheostomyAgeDays: isNeckOpen ? at('tracheostomyAgeDays') : undefined,
     changes: [...draft.changes],
   })
 }
@@ -111,6 +114,10 @@ export function airwayAsks(kind: AirwayKind): {
     cuff: kind === 'tracheostomy-speaking-valve' || kind === 'tracheostomy-capped',
     exchanger: isTube || kind === 'laryngectomy',
   }
+}
+
+export function hasNeckOpening(kind: AirwayKind): boolean {
+  return kind !== 'natural' && kind !== 'nose-blocked'
 }
 
 const CUFF_OF_KIND: Readonly<Partial<Record<AirwayKind, string>>> = {
