@@ -22,6 +22,7 @@ const PAIRS: readonly (readonly [string, Convert, Convert])[] = [
   ['L/min mL/min', flow.lpmFromMlPerMin, flow.mlPerMinFromLpm],
   ['L/s mL/s', flow.lpsFromMlPerS, flow.mlPerSFromLps],
   ['L mL', volume.litresFromMl, volume.mlFromLitres],
+  ['L ft³', volume.litresFromCubicFeet, volume.cubicFeetFromLitres],
   ['K °C', temperature.kelvinFromC, temperature.celsiusFromK],
   ['°C °F', temperature.celsiusFromF, temperature.fahrenheitFromC],
   ['cm in', length.cmFromInches, length.inchesFromCm],
@@ -63,6 +64,8 @@ describe('unit conversions', () => {
     expect(length.cmFromInches(60)).toBeCloseTo(152.4, 10)
     expect(length.metresFromFeet(8000)).toBeCloseTo(2438.4, 10)
     expect(mass.kgFromLb(100)).toBeCloseTo(45.359237, 10)
+    // 1 ft = 0.3048 m exactly, so 1 ft³ = 28.316846592 L.
+    expect(volume.litresFromCubicFeet(1)).toBeCloseTo(3.048 ** 3, 12)
     expect(flow.lpsFromLpm(6)).toBeCloseTo(0.1, 12)
     expect(age.daysFromMonths(12)).toBeCloseTo(365.25, 10)
     expect(concentration.haemoglobinGPerDlFromMmolPerL(9.3)).toBeCloseTo(15, 1)

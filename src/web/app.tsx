@@ -6,10 +6,11 @@ import { LookSwitch } from './parts/look-switch.tsx'
 import { PLACES } from './places.tsx'
 
 export function App() {
+  const [path] = useLocation()
   return (
     <>
       <a className="skip" href="#answer">
-        {PAGE_WORDS.skip}
+        {path === '/' ? PAGE_WORDS.skip : PAGE_WORDS.skipToPlace}
       </a>
       <header className="header">
         <p className="name">

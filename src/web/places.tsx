@@ -1,4 +1,5 @@
 // The places of the page: address, name, what is shown there. Leaves out each place itself, loaded when first entered.
+import { lazy } from 'react'
 import type { ComponentType } from 'react'
 import { PLACE_NAMES } from '../words/web-page-text.ts'
 import { BedsidePage } from './pages/bedside-page.tsx'
@@ -12,4 +13,11 @@ export interface Place {
 /** In the order of the menu. A new place is one line here, loaded late: `lazy(async () => ({ default: (await import(…)).NamePage }))`. */
 export const PLACES: readonly Place[] = [
   { path: '/', name: PLACE_NAMES.bedside, Page: BedsidePage },
+  {
+    path: '/settings',
+    name: PLACE_NAMES.settings,
+    Page: lazy(async () => ({
+      default: (await import('./settings/settings-page.tsx')).SettingsPage,
+    })),
+  },
 ]

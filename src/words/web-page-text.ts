@@ -7,6 +7,7 @@ export const PAGE_WORDS = {
   tagline: 'from a patient and a goal to a set-up',
   heading: 'Bedside',
   skip: 'Skip to the answer',
+  skipToPlace: say('Skip to what this place shows'),
   places: 'Places',
   opening: 'Opening …',
   noPlace: 'There is no such place here',
@@ -33,6 +34,7 @@ export const PAGE_WORDS = {
 
 export const PLACE_NAMES = {
   bedside: 'Bedside',
+  settings: say('Settings'),
 } as const
 
 /** Said to a screen reader in place of an answer. */
