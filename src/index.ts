@@ -70,7 +70,15 @@ export type {
 } from './planning/plan-types.ts'
 
 // Supply
+export { chooseCylinders } from './supply/choose-cylinders.ts'
+export type { ChoiceQuestion, CylinderChoice } from './supply/choose-cylinders.ts'
 export { usableContents } from './supply/cylinder.ts'
+export { cylinderAnswer } from './supply/cylinder-answer.ts'
+export type { CylinderAnswer, CylinderQuestion } from './supply/cylinder-answer.ts'
+export { HANDBOOK_ROWS, handbookBeside } from './supply/handbook.ts'
+export type { HandbookRow } from './supply/handbook.ts'
+export type { MrSafety, StoreRow } from './supply/store.ts'
+export type { SupplyCode, SupplyRemark } from './supply/supply-remark.ts'
 export type { Cylinder, CylinderUse, UsableContents } from './supply/cylinder.ts'
 export { clockAfter, cylinderClock, handbookMinutes } from './supply/duration.ts'
 export type { ClockTime, CylinderClock } from './supply/duration.ts'
