@@ -2,7 +2,14 @@
 import { readFileSync } from 'node:fs'
 import { isDomainError, problemOf } from '../errors.ts'
 import { closest } from '../patient/did-you-mean.ts'
-import { CLI_NAME, CLI_WORDS, generalHelp, usageText, verbHelp } from '../words/cli-text.ts'
+import {
+  CLI_NAME,
+  CLI_WORDS,
+  generalHelp,
+  problemsHeadText,
+  usageText,
+  verbHelp,
+} from '../words/cli-text.ts'
 import { problemText } from '../words/problem-text.ts'
 import { parseWords } from './arguments.ts'
 import { EXIT } from './exit-codes.ts'
@@ -81,7 +88,7 @@ export function explain(thrown: unknown, terminal: Terminal): ExitCode {
   }
   if (thrown instanceof InputError) {
     const lines = thrown.problems.map((one) => withPath(one.path, problemText(one)))
-    say([`${CLI_NAME}: ${thrown.what} ${CLI_WORDS.problems}`, ...bulleted(lines)])
+    say([`${CLI_NAME}: ${problemsHeadText(thrown.what)}`, ...bulleted(lines)])
     return EXIT.badInput
   }
   if (thrown instanceof FileError) {

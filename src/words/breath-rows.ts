@@ -16,6 +16,7 @@ import {
   saturationBandText,
 } from './number-text.ts'
 import type { PressureUnit } from './number-text.ts'
+import { say } from './say.ts'
 
 export interface BreathRowsOptions {
   readonly bedside: BedsideBreath
@@ -82,12 +83,14 @@ const CLEARANCE_STEP_ML_PER_S = 10
 
 function clearanceText(clearanceMlPerS: number | null): string | null {
   if (clearanceMlPerS === null) return null
-  return `about ${numberText(clearanceMlPerS, CLEARANCE_STEP_ML_PER_S)} mL/s`
+  return say('about {value}', {
+    value: `${numberText(clearanceMlPerS, CLEARANCE_STEP_ML_PER_S)} mL/s`,
+  })
 }
 
 function bagText(breath: DeliveredBreath): string | null {
   if (breath.lowestBagL === null) return null
-  return breath.bagRunsEmpty ? 'runs empty' : `${numberText(breath.lowestBagL, BAG_STEP_L)} L`
+  return breath.bagRunsEmpty ? say('runs empty') : `${numberText(breath.lowestBagL, BAG_STEP_L)} L`
 }
 
 function airwayPressureText(band: Band | null): string | null {

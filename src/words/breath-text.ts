@@ -12,6 +12,7 @@ import {
   rangeText,
   SHOWN_STEPS,
 } from './number-text.ts'
+import { say } from './say.ts'
 
 export interface Range {
   readonly low: number
@@ -28,33 +29,33 @@ export const ORIGIN_ORDER = [
 
 /** Rows of the table of one breath, in the order they are shown. */
 export const BREATH_ROW_NAMES = {
-  effective: 'effective inspired fraction, over all like this',
-  printed: 'printed or quoted',
-  opening: 'mean fraction at the airway opening',
-  trachea: 'mean fraction in the windpipe',
-  fresh: 'mean fraction of what is inhaled for the first time',
-  breathToBreath: 'effective fraction from breath to breath',
-  inspiredCo2: 'inspired carbon dioxide',
-  margin: 'device stream against peak inspiratory flow',
-  wasted: 'device gas never inhaled',
-  bag: 'reservoir bag at its lowest',
-  saturation: 'saturation, over all patients like this',
-  alveolarO2: 'alveolar PO2',
-  arterialO2: 'arterial PO2',
-  oxygenUsed: 'oxygen used',
-  clearance: 'flow that clears the upper airway',
-  pressure: 'mean airway pressure, mouth open to closed',
+  effective: say('effective inspired fraction, over all like this'),
+  printed: say('printed or quoted'),
+  opening: say('mean fraction at the airway opening'),
+  trachea: say('mean fraction in the windpipe'),
+  fresh: say('mean fraction of what is inhaled for the first time'),
+  breathToBreath: say('effective fraction from breath to breath'),
+  inspiredCo2: say('inspired carbon dioxide'),
+  margin: say('device stream against peak inspiratory flow'),
+  wasted: say('device gas never inhaled'),
+  bag: say('reservoir bag at its lowest'),
+  saturation: say('saturation, over all patients like this'),
+  alveolarO2: say('alveolar PO2'),
+  arterialO2: say('arterial PO2'),
+  oxygenUsed: say('oxygen used'),
+  clearance: say('flow that clears the upper airway'),
+  pressure: say('mean airway pressure, mouth open to closed'),
 } as const
 
 export type BreathRow = keyof typeof BREATH_ROW_NAMES
 
 export const RIBBON_WORDS = {
-  title: 'Breath ribbon: where the inhaled gas comes from',
-  flowAxis: 'inspiratory flow, L/min',
-  fractionAxis: 'oxygen fraction at the airway opening',
-  timeAxis: 'time from the start of the breath, s',
-  before: 'before',
-  after: 'after',
+  title: say('Breath ribbon: where the inhaled gas comes from'),
+  flowAxis: say('inspiratory flow, L/min'),
+  fractionAxis: say('oxygen fraction at the airway opening'),
+  timeAxis: say('time from the start of the breath, s'),
+  before: say('before'),
+  after: say('after'),
 } as const
 
 /** "about 0.45, 0.38–0.54; printed 0.4–0.6" */
@@ -66,17 +67,19 @@ export function onReallyText(really: {
 }
 
 export function printedText(printed: Range | null): string {
-  if (printed === null) return 'no printed value'
-  return `printed ${rangeText({ ...printed, step: SHOWN_STEPS.o2Fraction })}`
+  if (printed === null) return say('no printed value')
+  return say('printed {range}', { range: rangeText({ ...printed, step: SHOWN_STEPS.o2Fraction }) })
 }
 
 export function effectiveLabelText(effectiveO2Fraction: number, isChecked: boolean): string {
-  const said = `effective ${fractionText(effectiveO2Fraction)}`
+  const said = say('effective {fraction}', {
+    fraction: fractionText(effectiveO2Fraction),
+  })
   return isChecked ? said : `${said} ${UNCHECKED_MARK}`
 }
 
 export function openingLabelText(): string {
-  return 'at the airway opening'
+  return say('at the airway opening')
 }
 
 export function originText(origin: keyof Origins, share: number): string {
@@ -88,7 +91,7 @@ const TIME_STEP_S = 0.01
 
 /** Gas the device brings at any moment, against what the breath draws at its peak. */
 export function streamLabelText(streamLpm: number): string {
-  return `device stream, warmed, ${streamText(streamLpm)}`
+  return say('device stream, warmed, {stream}', { stream: streamText(streamLpm) })
 }
 
 function streamText(streamLpm: number): string {
@@ -105,10 +108,30 @@ export function ribbonLines(told: {
   const { breath, printed } = told
   const fractions = breath.ribbon.map((step) => step.openingO2Fraction)
   return [
-    `Effective inspired oxygen fraction ${fractionText(breath.effectiveO2Fraction)}; ${printedText(printed)}.`,
-    `Of the inhaled gas: ${ORIGIN_ORDER.map((origin) => originText(origin, breath.origins[origin])).join('; ')}.`,
-    `Breathing in lasts ${numberText(told.inspirationS, TIME_STEP_S)} s and peaks at ${numberText(told.peakFlowLpm, LPM_STEP)} L/min; the device brings ${streamText(told.streamLpm)} at body conditions: ${marginText(breath.demandMarginLpm)}.`,
-    `Fraction at the airway opening: ${fractionText(fractions[0] ?? breath.openingO2Fraction)} at first, ${fractionText(Math.min(...fractions))} at its lowest, ${fractionText(fractions.at(-1) ?? breath.openingO2Fraction)} at the end.`,
+    say('Effective inspired oxygen fraction {fraction}; {printed}.', {
+      fraction: fractionText(breath.effectiveO2Fraction),
+      printed: printedText(printed),
+    }),
+    say('Of the inhaled gas: {shares}.', {
+      shares: ORIGIN_ORDER.map((origin) => originText(origin, breath.origins[origin])).join('; '),
+    }),
+    say(
+      'Breathing in lasts {inspirationS} s and peaks at {peakFlowLpm} L/min; the device brings {stream} at body conditions: {margin}.',
+      {
+        inspirationS: numberText(told.inspirationS, TIME_STEP_S),
+        peakFlowLpm: numberText(told.peakFlowLpm, LPM_STEP),
+        stream: streamText(told.streamLpm),
+        margin: marginText(breath.demandMarginLpm),
+      },
+    ),
+    say(
+      'Fraction at the airway opening: {first} at first, {lowest} at its lowest, {last} at the end.',
+      {
+        first: fractionText(fractions[0] ?? breath.openingO2Fraction),
+        lowest: fractionText(Math.min(...fractions)),
+        last: fractionText(fractions.at(-1) ?? breath.openingO2Fraction),
+      },
+    ),
     ...bagLines(breath),
   ]
 }
@@ -116,8 +139,8 @@ export function ribbonLines(told: {
 export function marginText(marginLpm: number): string {
   const size = `${numberText(Math.abs(marginLpm), LPM_STEP)} L/min`
   return marginLpm < 0
-    ? `${size} short of the peak, so other gas is drawn in`
-    : `${size} more than the peak`
+    ? say('{size} short of the peak, so other gas is drawn in', { size })
+    : say('{size} more than the peak', { size })
 }
 
 const BAG_STEP_L = 0.05
@@ -125,6 +148,10 @@ const BAG_STEP_L = 0.05
 function bagLines(breath: DeliveredBreath): readonly string[] {
   if (breath.lowestBagL === null) return []
   return breath.bagRunsEmpty
-    ? ['The reservoir bag runs empty in each breath: raise the flow.']
-    : [`The reservoir bag keeps at least ${numberText(breath.lowestBagL, BAG_STEP_L)} L.`]
+    ? [say('The reservoir bag runs empty in each breath: raise the flow.')]
+    : [
+        say('The reservoir bag keeps at least {volume} L.', {
+          volume: numberText(breath.lowestBagL, BAG_STEP_L),
+        }),
+      ]
 }

@@ -1,6 +1,7 @@
 // What the command line says: help, headings, usage errors. Leaves out what the core and the pictures say.
+import { say } from './say.ts'
 
-export const CLI_NAME = 'oxwright'
+export const CLI_NAME = say('oxwright')
 
 export interface OptionHelp {
   readonly option: string
@@ -15,29 +16,32 @@ export interface VerbHelp {
 }
 
 const COMMON: readonly OptionHelp[] = [
-  { option: '--json', help: 'print the whole answer as JSON (schemas in schema/)' },
-  { option: '--progress', help: 'show progress even where the error output is no terminal' },
-  { option: '--help', help: 'this text' },
+  { option: '--json', help: say('print the whole answer as JSON (schemas in schema/)') },
+  { option: '--progress', help: say('show progress even where the error output is no terminal') },
+  { option: '--help', help: say('this text') },
 ]
 
 const SHELF: readonly OptionHelp[] = [
-  { option: '--shelf FILE', help: 'the ward’s own shelf, JSON or YAML (default: the demo shelf)' },
-  { option: '--ward ID', help: 'only what this ward can take from its place' },
-  { option: '--draws N', help: 'patients drawn for the spread, 64–8192 (default 512)' },
-  { option: '--seed N', help: 'another sample of the same size (default 1)' },
+  {
+    option: '--shelf FILE',
+    help: say('the ward’s own shelf, JSON or YAML (default: the demo shelf)'),
+  },
+  { option: '--ward ID', help: say('only what this ward can take from its place') },
+  { option: '--draws N', help: say('patients drawn for the spread, 64–8192 (default 512)') },
+  { option: '--seed N', help: say('another sample of the same size (default 1)') },
 ]
 
 /** Name, one-line summary and options of every verb; a verb without an entry cannot be typed. */
 export const VERB_HELP = {
   plan: {
     usage: 'plan CASE',
-    summary: 'rank the set-ups of a shelf for a case and its goal',
+    summary: say('rank the set-ups of a shelf for a case and its goal'),
     options: [
       ...SHELF,
-      { option: '--top N', help: 'rows of the table (default 10)' },
-      { option: '--all', help: 'every ranked set-up, and each one ruled out with its reason' },
-      { option: '--svg FILE', help: 'write the reach chart' },
-      { option: '--pressure UNIT', help: 'kPa or mmHg (default kPa)' },
+      { option: '--top N', help: say('rows of the table (default 10)') },
+      { option: '--all', help: say('every ranked set-up, and each one ruled out with its reason') },
+      { option: '--svg FILE', help: say('write the reach chart') },
+      { option: '--pressure UNIT', help: say('kPa or mmHg (default kPa)') },
       ...COMMON,
     ],
     examples: [
@@ -48,15 +52,18 @@ export const VERB_HELP = {
   },
   breath: {
     usage: 'breath CASE',
-    summary: 'what the set-up on now really delivers, breath by breath',
+    summary: say('what the set-up on now really delivers, breath by breath'),
     options: [
       {
         option: '--set-up ID',
-        help: 'another set-up of the shelf, by the id that plan --json gives',
+        help: say('another set-up of the shelf, by the id that plan --json gives'),
       },
       ...SHELF,
-      { option: '--svg FILE', help: 'write the breath ribbon; with --set-up: before and after' },
-      { option: '--pressure UNIT', help: 'kPa or mmHg (default kPa)' },
+      {
+        option: '--svg FILE',
+        help: say('write the breath ribbon; with --set-up: before and after'),
+      },
+      { option: '--pressure UNIT', help: say('kPa or mmHg (default kPa)') },
       ...COMMON,
     ],
     examples: [
@@ -67,11 +74,11 @@ export const VERB_HELP = {
   },
   evidence: {
     usage: 'evidence',
-    summary: 'the outside checks: published values beside ours, and every miss',
+    summary: say('the outside checks: published values beside ours, and every miss'),
     options: [
-      { option: '--family ID', help: 'one interface family, such as nasal-cannula' },
-      { option: '--misses', help: 'only what misses, with what would remove each miss' },
-      { option: '--all', help: 'every row; without it only totals, interfaces and misses' },
+      { option: '--family ID', help: say('one interface family, such as nasal-cannula') },
+      { option: '--misses', help: say('only what misses, with what would remove each miss') },
+      { option: '--all', help: say('every row; without it only totals, interfaces and misses') },
       ...COMMON,
     ],
     examples: ['evidence', 'evidence --family nasal-cannula', 'evidence --misses --json'],
@@ -81,47 +88,56 @@ export const VERB_HELP = {
 export type VerbName = keyof typeof VERB_HELP
 
 export const EXIT_CODE_HELP: readonly { readonly code: number; readonly meaning: string }[] = [
-  { code: 0, meaning: 'done' },
-  { code: 1, meaning: 'a bug in this program, or it is not installed' },
-  { code: 2, meaning: 'wrong use: unknown verb, option or value' },
-  { code: 3, meaning: 'bad case or shelf: every problem is listed' },
-  { code: 4, meaning: 'nothing on the shelf is likely to reach the goal' },
-  { code: 5, meaning: 'a solid evidence table is missed' },
+  { code: 0, meaning: say('done') },
+  { code: 1, meaning: say('a bug in this program, or it is not installed') },
+  { code: 2, meaning: say('wrong use: unknown verb, option or value') },
+  { code: 3, meaning: say('bad case or shelf: every problem is listed') },
+  { code: 4, meaning: say('nothing on the shelf is likely to reach the goal') },
+  { code: 5, meaning: say('a solid evidence table is missed') },
 ]
 
 const RUN_FROM_CLONE = 'npm run -s oxwright --'
 
 export function generalHelp(): string {
   return [
-    `${CLI_NAME}: which oxygen set-up for this patient, and what is really inhaled`,
+    say('{program}: which oxygen set-up for this patient, and what is really inhaled', {
+      program: CLI_NAME,
+    }),
     '',
-    `usage: ${CLI_NAME} <verb> … (from the clone: ${RUN_FROM_CLONE} <verb> …)`,
+    say('usage: {program} <verb> … (from the clone: {fromClone} <verb> …)', {
+      program: CLI_NAME,
+      fromClone: RUN_FROM_CLONE,
+    }),
     '',
     ...twoColumns(Object.values(VERB_HELP).map((verb) => [verb.usage, verb.summary])),
     '',
-    'CASE is a JSON or YAML file (schema/case.schema.json), or - for standard input.',
-    `${CLI_NAME} <verb> --help tells the options of a verb; ${CLI_NAME} --version the version.`,
+    say('CASE is a JSON or YAML file (schema/case.schema.json), or - for standard input.'),
+    say('{program} <verb> --help tells the options of a verb; {program} --version the version.', {
+      program: CLI_NAME,
+    }),
     '',
-    'examples',
+    say('examples'),
     ...Object.values(VERB_HELP).map((verb) => `  ${CLI_NAME} ${verb.examples[0]}`),
     '',
-    'exit codes',
+    say('exit codes'),
     ...twoColumns(EXIT_CODE_HELP.map(({ code, meaning }) => [String(code), meaning])),
     '',
-    'Decision support for trained staff; not a monitor; only for patients who breathe by themselves.',
+    say(
+      'Decision support for trained staff; not a monitor; only for patients who breathe by themselves.',
+    ),
   ].join('\n')
 }
 
 export function verbHelp(name: VerbName): string {
   const verb: VerbHelp = VERB_HELP[name]
   return [
-    `usage: ${CLI_NAME} ${verb.usage} [options]`,
+    say('usage: {program} {usage} [options]', { program: CLI_NAME, usage: verb.usage }),
     verb.summary,
     '',
-    'options',
+    say('options'),
     ...twoColumns(verb.options.map(({ option, help }) => [option, help])),
     '',
-    'examples',
+    say('examples'),
     ...verb.examples.map((example) => `  ${CLI_NAME} ${example}`),
   ].join('\n')
 }
@@ -166,103 +182,136 @@ export type UsageFault =
 export function usageText(fault: UsageFault): string {
   switch (fault.kind) {
     case 'no-verb':
-      return 'no verb given'
+      return say('no verb given')
     case 'unknown-verb':
-      return `unknown verb “${fault.got}” (allowed: ${Object.keys(VERB_HELP).join(', ')})${meant(fault.meant)}`
+      return suggesting(
+        fault.meant,
+        say('unknown verb “{got}” (allowed: {allowed})', {
+          got: fault.got,
+          allowed: Object.keys(VERB_HELP).join(', '),
+        }),
+      )
     case 'unknown-option':
-      return `unknown option ${fault.got} of ${fault.verb}${meant(fault.meant)}`
+      return suggesting(
+        fault.meant,
+        say('unknown option {got} of {verb}', { got: fault.got, verb: fault.verb }),
+      )
     case 'value-missing':
-      return `${fault.option} needs a value`
+      return say('{option} needs a value', { option: fault.option })
     case 'value-not-wanted':
-      return `${fault.option} takes no value, got “${fault.got}”`
+      return say('{option} takes no value, got “{got}”', { option: fault.option, got: fault.got })
     case 'not-a-whole-number':
-      return `${fault.option} ${fault.got} is no whole number from ${fault.min} to ${fault.max}`
+      return say('{option} {got} is no whole number from {min} to {max}', {
+        option: fault.option,
+        got: fault.got,
+        min: fault.min,
+        max: fault.max,
+      })
     case 'unknown-value':
-      return `${fault.option}: unknown choice “${fault.got}” (allowed: ${fault.allowed.join(', ')})${meant(fault.meant)}`
+      return suggesting(
+        fault.meant,
+        say('{option}: unknown choice “{got}” (allowed: {allowed})', {
+          option: fault.option,
+          got: fault.got,
+          allowed: fault.allowed.join(', '),
+        }),
+      )
     case 'given-twice':
-      return `${fault.option} is given twice`
+      return say('{option} is given twice', { option: fault.option })
     case 'case-missing':
-      return `${fault.verb} needs a case: a file, or - for standard input`
+      return say('{verb} needs a case: a file, or - for standard input', { verb: fault.verb })
     case 'too-many-words':
-      return `${fault.verb} takes no more: “${fault.got}” is too much`
+      return say('{verb} takes no more: “{got}” is too much', { verb: fault.verb, got: fault.got })
     case 'room-air-on-now':
-      return 'room air is on now, and no device delivers it: name a set-up with --set-up'
+      return say('room air is on now, and no device delivers it: name a set-up with --set-up')
     case 'nothing-on-now':
-      return 'the case says nothing of what is on now: add onNow to it, or name a set-up with --set-up'
+      return say(
+        'the case says nothing of what is on now: add onNow to it, or name a set-up with --set-up',
+      )
   }
 }
 
-function meant(suggestion: string | undefined): string {
-  return suggestion === undefined ? '' : `; did you mean ${suggestion}?`
+function suggesting(meant: string | undefined, text: string): string {
+  return meant === undefined ? text : say('{text}; did you mean {meant}?', { text, meant })
 }
 
 export const CLI_WORDS = {
-  seeHelp: `${CLI_NAME} --help tells more`,
-  problems: 'cannot be used as it stands',
-  theCase: 'the case',
-  theShelf: 'the shelf',
-  bug: 'This is a bug in oxwright. Please report it with the command and the case that showed it:',
-  goal: 'goal',
-  pressure: 'barometric pressure',
-  shelf: 'shelf',
-  sample: 'sample',
-  named: 'instead',
-  inhaled: 'one breath of the middle patient',
-  reachWritten: 'reach chart written to',
-  ribbonWritten: 'breath ribbon written to',
-  mind: 'mind',
-  table: 'set-ups',
-  ruledOut: 'ruled out',
-  ruledOutEach: 'ruled out, one by one',
-  guideline: 'guideline starting point beside ours',
-  assumed: 'assumed, because not given',
-  nothingAssumed: 'nothing: every value is given',
-  cautions: 'cautions',
-  toCheck: 'to check in the case',
-  reading: 'reading',
-  onNow: 'on now',
-  equals:
+  seeHelp: say('{program} --help tells more', { program: CLI_NAME }),
+  theCase: say('the case'),
+  theShelf: say('the shelf'),
+  bug: say(
+    'This is a bug in oxwright. Please report it with the command and the case that showed it:',
+  ),
+  goal: say('goal'),
+  pressure: say('barometric pressure'),
+  shelf: say('shelf'),
+  sample: say('sample'),
+  named: say('instead'),
+  inhaled: say('one breath of the middle patient'),
+  reachWritten: say('reach chart written to'),
+  ribbonWritten: say('breath ribbon written to'),
+  mind: say('mind'),
+  table: say('set-ups'),
+  ruledOut: say('ruled out'),
+  ruledOutEach: say('ruled out, one by one'),
+  guideline: say('guideline starting point beside ours'),
+  assumed: say('assumed, because not given'),
+  nothingAssumed: say('nothing: every value is given'),
+  cautions: say('cautions'),
+  toCheck: say('to check in the case'),
+  reading: say('reading'),
+  onNow: say('on now'),
+  equals: say(
     'rank 1 more than once: count as equal, ordered by harm, comfort, humidity, gas use and fewest changes',
-  listAll: '--all lists each',
+  ),
+  listAll: say('--all lists each'),
   columns: {
     rank: '',
-    setUp: 'set-up',
-    fraction: 'inspired fraction',
-    saturation: 'saturation in %',
-    oxygen: 'oxygen, in L/min',
-    holds: 'holds until',
-    quantity: 'result',
+    setUp: say('set-up'),
+    fraction: say('inspired fraction'),
+    saturation: say('saturation in %'),
+    oxygen: say('oxygen, in L/min'),
+    holds: say('holds until'),
+    quantity: say('result'),
     value: '',
   },
 } as const
 
+/** "the case cannot be used as it stands" */
+export function problemsHeadText(what: string): string {
+  return say('{what} cannot be used as it stands', { what })
+}
+
 export function cannotReadText(path: string, reason: string): string {
-  return `cannot read ${path}: ${reason}`
+  return say('cannot read {path}: {reason}', { path, reason })
 }
 
 export function cannotWriteText(path: string, reason: string): string {
-  return `cannot write ${path}: ${reason}`
+  return say('cannot write {path}: {reason}', { path, reason })
 }
 
 export function progressText(done: number, total: number): string {
-  return `planning: ${done} of ${total} set-ups`
+  return say('planning: {done} of {total} set-ups', { done, total })
 }
 
 export function ruledOutText(excluded: number, total: number): string {
-  return `${excluded} of ${total} set-ups of this shelf`
+  return say('{excluded} of {total} set-ups of this shelf', { excluded, total })
 }
 
 export function moreRowsText(shown: number, total: number): string {
-  return `${shown} of ${total} ranked set-ups shown; --top N or --all shows more`
+  return say('{shown} of {total} ranked set-ups shown; --top N or --all shows more', {
+    shown,
+    total,
+  })
 }
 
 export function drawsText(draws: number, seed: number): string {
-  return `${draws} patients drawn, seed ${seed}`
+  return say('{draws} patients drawn, seed {seed}', { draws, seed })
 }
 
 /** "Bed Heron 4, H-1042" */
 export function whoText(bed: string | undefined, code: string | undefined): string {
-  return [bed === undefined ? '' : `bed ${bed}`, code ?? '']
+  return [bed === undefined ? '' : say('bed {bed}', { bed }), code ?? '']
     .filter((part) => part !== '')
     .join(', ')
 }

@@ -16,13 +16,17 @@ import {
 import { numberText, plainNumberText, withUnit } from './number-text.ts'
 import { ageText, kgText } from './remark-exclusions.ts'
 import { nameIn } from './remark-value.ts'
+import { say } from './say.ts'
 
 /** "changes if breathing rate were 22/min" */
 export function flipText(flip: Flip): string {
   if (flip.path === 'patient.changes') {
-    return `changes without “${nameIn(CHANGE_NAMES, String(flip.value))}”`
+    return say('changes without “{value}”', { value: nameIn(CHANGE_NAMES, String(flip.value)) })
   }
-  return `changes with ${fieldLabel(flip.path)}: ${flipValueText(flip)}`
+  return say('changes with {field}: {value}', {
+    field: fieldLabel(flip.path),
+    value: flipValueText(flip),
+  })
 }
 
 /** Names of the values that paths of choices hold. */
@@ -39,7 +43,7 @@ const CHOICE_NAMES: Readonly<Record<string, Readonly<Record<string, string>>>> =
   'setUp.fit': FIT_NAMES,
 }
 
-const SWITCH_NAMES: Readonly<Record<string, string>> = { true: 'yes', false: 'no' }
+const SWITCH_NAMES: Readonly<Record<string, string>> = { true: say('yes'), false: say('no') }
 
 function flipValueText(flip: Flip): string {
   const { path, value, unit } = flip

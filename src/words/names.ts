@@ -13,153 +13,154 @@ import type {
 } from '../patient/case.ts'
 import type { AirwayKind, NoseState, TubeCuff } from '../physiology/airway-state.ts'
 import type { Known } from '../units/provenance.ts'
+import { say } from './say.ts'
 
 type Names<Id extends string> = Readonly<Record<Id, string>>
 
 export const FAMILY_NAMES: Names<FamilyId> = {
-  'nasal-cannula': 'nasal cannula',
-  'nasal-catheter': 'nasal catheter',
-  'simple-mask': 'simple mask',
-  'partial-rebreather-mask': 'partial rebreather mask',
-  'non-rebreather-mask': 'non-rebreather mask',
-  'entrainment-mask': 'air-entrainment mask',
-  'adjustable-entrainment-mask': 'adjustable air-entrainment mask',
-  'aerosol-mask': 'aerosol mask',
-  'face-tent': 'face tent',
-  'tracheostomy-mask': 'tracheostomy mask',
-  't-piece': 'T-piece without limb',
-  't-piece-with-limb': 'T-piece with limb',
-  'head-box': 'head box',
-  'nasal-high-flow': 'nasal high flow',
-  'cannula-under-mask': 'nasal cannula under a mask',
+  'nasal-cannula': say('nasal cannula'),
+  'nasal-catheter': say('nasal catheter'),
+  'simple-mask': say('simple mask'),
+  'partial-rebreather-mask': say('partial rebreather mask'),
+  'non-rebreather-mask': say('non-rebreather mask'),
+  'entrainment-mask': say('air-entrainment mask'),
+  'adjustable-entrainment-mask': say('adjustable air-entrainment mask'),
+  'aerosol-mask': say('aerosol mask'),
+  'face-tent': say('face tent'),
+  'tracheostomy-mask': say('tracheostomy mask'),
+  't-piece': say('T-piece without limb'),
+  't-piece-with-limb': say('T-piece with limb'),
+  'head-box': say('head box'),
+  'nasal-high-flow': say('nasal high flow'),
+  'cannula-under-mask': say('nasal cannula under a mask'),
 }
 
 export const SIZE_NAMES: Names<SizeId> = {
-  preterm: 'preterm',
-  newborn: 'newborn',
-  infant: 'infant',
-  child: 'child',
-  adult: 'adult',
+  preterm: say('preterm'),
+  newborn: say('newborn'),
+  infant: say('infant'),
+  child: say('child'),
+  adult: say('adult'),
 }
 
 export const FIT_NAMES: Names<FitId> = {
-  tight: 'tight fit',
-  gentle: 'gentle fit',
-  loose: 'loose fit',
-  'over-surgical-mask': 'over a surgical mask',
+  tight: say('tight fit'),
+  gentle: say('gentle fit'),
+  loose: say('loose fit'),
+  'over-surgical-mask': say('over a surgical mask'),
 }
 
 export const SOURCE_NAMES: Names<SourceKind> = {
-  'wall-flowmeter': 'wall flowmeter',
-  'two-flowmeters': 'two flowmeters in parallel',
-  'cylinder-regulator': 'cylinder with regulator',
-  concentrator: 'concentrator',
-  'jet-nebuliser': 'large-volume jet nebuliser',
-  blender: 'blender',
-  ventilator: 'ventilator as gas source',
+  'wall-flowmeter': say('wall flowmeter'),
+  'two-flowmeters': say('two flowmeters in parallel'),
+  'cylinder-regulator': say('cylinder with regulator'),
+  concentrator: say('concentrator'),
+  'jet-nebuliser': say('large-volume jet nebuliser'),
+  blender: say('blender'),
+  ventilator: say('ventilator as gas source'),
 }
 
 export const HUMIDIFICATION_NAMES: Names<SetUp['humidification']> = {
-  none: 'no humidifier',
-  bubble: 'bubble humidifier',
-  collar: 'humidification collar',
-  heated: 'heated humidifier',
+  none: say('no humidifier'),
+  bubble: say('bubble humidifier'),
+  collar: say('humidification collar'),
+  heated: say('heated humidifier'),
 }
 
 export const AIRWAY_NAMES: Names<AirwayKind> = {
-  natural: 'mouth and nose',
-  'nose-blocked': 'mouth only, nose blocked',
-  'tracheostomy-cuff-up': 'tracheostomy, cuff up',
-  'tracheostomy-cuff-down': 'tracheostomy, cuff down',
-  'tracheostomy-uncuffed': 'tracheostomy, uncuffed tube',
-  'tracheostomy-speaking-valve': 'tracheostomy with speaking valve',
-  'tracheostomy-capped': 'tracheostomy, tube capped',
-  laryngectomy: 'laryngectomy (neck only)',
+  natural: say('mouth and nose'),
+  'nose-blocked': say('mouth only, nose blocked'),
+  'tracheostomy-cuff-up': say('tracheostomy, cuff up'),
+  'tracheostomy-cuff-down': say('tracheostomy, cuff down'),
+  'tracheostomy-uncuffed': say('tracheostomy, uncuffed tube'),
+  'tracheostomy-speaking-valve': say('tracheostomy with speaking valve'),
+  'tracheostomy-capped': say('tracheostomy, tube capped'),
+  laryngectomy: say('laryngectomy (neck only)'),
 }
 
 export const NOSE_NAMES: Names<NoseState> = {
-  open: 'nose open',
-  'one-side-blocked': 'one nostril blocked',
-  blocked: 'both nostrils blocked or packed',
+  open: say('nose open'),
+  'one-side-blocked': say('one nostril blocked'),
+  blocked: say('both nostrils blocked or packed'),
 }
 
 export const CUFF_NAMES: Names<TubeCuff> = {
-  up: 'cuff up',
-  down: 'cuff down',
-  none: 'no cuff',
+  up: say('cuff up'),
+  down: say('cuff down'),
+  none: say('no cuff'),
 }
 
 export const BREATHING_NAMES: Names<BreathingState> = {
-  rest: 'quiet breathing at rest',
-  sleep: 'sleep',
-  walking: 'walking',
-  'fast-and-shallow': 'fast and shallow',
-  'severe-distress': 'severe distress',
-  'copd-stable': 'COPD, stable',
-  'copd-exacerbation': 'COPD, exacerbation',
-  asthma: 'acute asthma',
-  pneumonia: 'pneumonia',
-  'heart-failure': 'heart failure',
-  'slow-under-opioids': 'slow under opioids',
-  'obesity-hypoventilation': 'obesity hypoventilation',
-  'neuromuscular-weakness': 'neuromuscular weakness',
-  pregnancy: 'pregnancy',
-  fever: 'fever',
-  bronchiolitis: 'bronchiolitis',
-  newborn: 'newborn',
-  preterm: 'preterm',
+  rest: say('quiet breathing at rest'),
+  sleep: say('sleep'),
+  walking: say('walking'),
+  'fast-and-shallow': say('fast and shallow'),
+  'severe-distress': say('severe distress'),
+  'copd-stable': say('COPD, stable'),
+  'copd-exacerbation': say('COPD, exacerbation'),
+  asthma: say('acute asthma'),
+  pneumonia: say('pneumonia'),
+  'heart-failure': say('heart failure'),
+  'slow-under-opioids': say('slow under opioids'),
+  'obesity-hypoventilation': say('obesity hypoventilation'),
+  'neuromuscular-weakness': say('neuromuscular weakness'),
+  pregnancy: say('pregnancy'),
+  fever: say('fever'),
+  bronchiolitis: say('bronchiolitis'),
+  newborn: say('newborn'),
+  preterm: say('preterm'),
 }
 
 export const CHANGE_NAMES: Names<InterfaceChange> = {
-  beard: 'beard',
-  'no-teeth': 'no teeth',
-  'facial-burn-or-injury': 'facial burn or injury',
-  'vomiting-risk': 'risk of vomiting',
-  prone: 'prone',
-  'feeding-tube': 'feeding tube in the nose',
-  'glasses-or-hearing-aids': 'glasses or hearing aids',
-  'confused-and-pulling': 'confused and pulling at it',
-  claustrophobic: 'claustrophobic under a mask',
-  'must-eat-and-talk': 'must eat and talk',
-  'base-of-skull-fracture': 'base-of-skull fracture',
-  'thick-or-bloody-secretions': 'thick or bloody secretions',
-  'new-tracheostomy': 'new tracheostomy',
+  beard: say('beard'),
+  'no-teeth': say('no teeth'),
+  'facial-burn-or-injury': say('facial burn or injury'),
+  'vomiting-risk': say('risk of vomiting'),
+  prone: say('prone'),
+  'feeding-tube': say('feeding tube in the nose'),
+  'glasses-or-hearing-aids': say('glasses or hearing aids'),
+  'confused-and-pulling': say('confused and pulling at it'),
+  claustrophobic: say('claustrophobic under a mask'),
+  'must-eat-and-talk': say('must eat and talk'),
+  'base-of-skull-fracture': say('base-of-skull fracture'),
+  'thick-or-bloody-secretions': say('thick or bloody secretions'),
+  'new-tracheostomy': say('new tracheostomy'),
 }
 
 export const SECRETION_NAMES: Names<Secretions> = {
-  thin: 'thin',
-  thick: 'thick',
-  bloody: 'bloody',
-  crusting: 'crusting',
+  thin: say('thin'),
+  thick: say('thick'),
+  bloody: say('bloody'),
+  crusting: say('crusting'),
 }
 
 export const RETENTION_NAMES: Names<RetentionRisk> = {
-  none: 'no known risk of carbon-dioxide retention',
-  'at-risk': 'at risk of carbon-dioxide retention',
-  'known-retainer': 'known to retain carbon dioxide',
+  none: say('no known risk of carbon-dioxide retention'),
+  'at-risk': say('at risk of carbon-dioxide retention'),
+  'known-retainer': say('known to retain carbon dioxide'),
 }
 
-export const SEX_NAMES: Names<Sex> = { female: 'female', male: 'male' }
+export const SEX_NAMES: Names<Sex> = { female: say('female'), male: say('male') }
 
 export const GOAL_KIND_NAMES: Names<Goal['kind']> = {
-  saturation: 'saturation range',
-  fraction: 'inspired-fraction range',
-  'as-much-as-possible': 'as much oxygen as possible',
-  comfort: 'comfort',
+  saturation: say('saturation range'),
+  fraction: say('inspired-fraction range'),
+  'as-much-as-possible': say('as much oxygen as possible'),
+  comfort: say('comfort'),
 }
 
 /** Where inhaled gas came from. */
 export const ORIGIN_NAMES: Names<keyof Origins> = {
-  device: 'from the device now',
-  stored: 'stored in mask, bag or nose',
-  room: 'room air drawn in',
-  expired: 'breathed out before',
+  device: say('from the device now'),
+  stored: say('stored in mask, bag or nose'),
+  room: say('room air drawn in'),
+  expired: say('breathed out before'),
 }
 
 export const KNOWN_NAMES: Names<Known> = {
-  seen: 'read in the source',
-  secondary: 'read in a text that quotes the source',
-  memory: 'from memory, to be confirmed',
-  derived: 'worked out from stated inputs',
-  'common-practice': 'common practice',
+  seen: say('read in the source'),
+  secondary: say('read in a text that quotes the source'),
+  memory: say('from memory, to be confirmed'),
+  derived: say('worked out from stated inputs'),
+  'common-practice': say('common practice'),
 }

@@ -2,6 +2,7 @@
 import { assert } from '../errors.ts'
 import type { Band } from '../planning/plan-types.ts'
 import { mmhgFromKpa } from '../units/pressure.ts'
+import { say } from './say.ts'
 
 /** Steps at which each kind of number is shown. */
 export const SHOWN_STEPS = {
@@ -53,14 +54,13 @@ export function withUnit(text: string, unit: string | undefined): string {
   return unit.startsWith('/') ? text + unit : `${text} ${UNIT_TEXTS[unit] ?? unit}`
 }
 
+const TIME_UNIT_TEXTS = { a: say('years'), mo: say('months'), wk: say('weeks'), d: say('days') }
+
 /** Unit codes that print otherwise. */
-const UNIT_TEXTS: Readonly<Record<string, string>> = {
-  a: 'years',
-  mo: 'months',
-  wk: 'weeks',
-  d: 'days',
-  cmH2O: 'cmH₂O',
-}
+const UNIT_TEXTS: Readonly<Record<string, string>> = { ...TIME_UNIT_TEXTS, cmH2O: 'cmH₂O' }
+
+/** Words that stand behind a number like a unit. */
+export const TIME_WORDS: readonly string[] = Object.values(TIME_UNIT_TEXTS)
 
 /** The largest power of ten of which at least four fit into the width: no finer than the spread deserves. */
 export function stepForWidth(width: number): number {
@@ -94,7 +94,9 @@ export function bandText(
   const { step, unit } = shown
   const middle = withUnit(numberText(band.median, step), unit)
   const spread = rangeText({ low: band.low, high: band.high, ...shown })
-  return spread === middle ? `about ${middle}` : `about ${middle}, ${spread}`
+  return spread === middle
+    ? say('about {value}', { value: middle })
+    : say('about {middle}, {spread}', { middle, spread })
 }
 
 const CHANCE_SHOWN_MIN = 0.05
@@ -103,9 +105,10 @@ const CHANCE_SHOWN_MAX = 0.95
 /** A chance in steps of 5 %: "about 65 %", "under 5 %", "over 95 %". */
 export function chanceText(share: number): string {
   assert(share >= 0 && share <= 1 + 1e-9, 'words/chance within 0–1')
-  if (share < CHANCE_SHOWN_MIN) return `under ${percentText(CHANCE_SHOWN_MIN)}`
-  if (share > CHANCE_SHOWN_MAX) return `over ${percentText(CHANCE_SHOWN_MAX)}`
-  return `about ${percentText(share, SHOWN_STEPS.chancePercent)}`
+  if (share < CHANCE_SHOWN_MIN)
+    return say('under {value}', { value: percentText(CHANCE_SHOWN_MIN) })
+  if (share > CHANCE_SHOWN_MAX) return say('over {value}', { value: percentText(CHANCE_SHOWN_MAX) })
+  return say('about {value}', { value: percentText(share, SHOWN_STEPS.chancePercent) })
 }
 
 /** Stored in kPa, shown in the unit the ward uses. */

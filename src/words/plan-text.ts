@@ -24,11 +24,13 @@ import { EXCLUSION_NAMES } from './remark-exclusions.ts'
 import { remarkText } from './remark-text.ts'
 import { nameIn } from './remark-value.ts'
 import { setUpText, sourceText } from './set-up-text.ts'
+import { say } from './say.ts'
 
 /** The answer in one primary line: set-up first, what it gives, its chance. */
 export function answerText(plan: Plan, shelf?: Pick<Shelf, 'interfaces'>): string {
   const first = plan.ranked[0]
-  if (first === undefined) return `No set-up to offer for ${goalText(plan.goal)}`
+  if (first === undefined)
+    return say('No set-up to offer for {goal}', { goal: goalText(plan.goal) })
   return setUpText(first.setUp, shelf)
 }
 
@@ -38,10 +40,14 @@ export function whyFirstLines(plan: Plan): readonly string[] {
   if (first === undefined) return plan.missing.map(remarkText)
   const equals = plan.ranked.filter((one) => one.isEqualToFirst).length - 1
   return [
-    `Inspired fraction ${givesText(first)}.`,
+    say('Inspired fraction {gives}.', { gives: givesText(first) }),
     ...(first.saturationPercent === null
       ? []
-      : [`Saturation ${saturationBandText(first.saturationPercent)}.`]),
+      : [
+          say('Saturation {band}.', {
+            band: saturationBandText(first.saturationPercent),
+          }),
+        ]),
     `${capital(chanceLineText(first, plan))}.`,
     ...(equals === 0 ? [] : [equalText(equals)]),
     ...plan.missing.map(remarkText),
@@ -49,8 +55,10 @@ export function whyFirstLines(plan: Plan): readonly string[] {
 }
 
 function equalText(equals: number): string {
-  const subject = equals === 1 ? 'One more set-up counts' : `${equals} more set-ups count`
-  return `${subject} as equal: harm, comfort, humidity, gas use and fewest changes put this one first.`
+  return say(
+    '{count, plural, one {One more set-up counts} other {{count} more set-ups count}} as equal: harm, comfort, humidity, gas use and fewest changes put this one first.',
+    { count: equals },
+  )
 }
 
 /** "about 0.45, 0.38–0.54; printed 0.4–0.6", with the word where nothing outside checks it. */
@@ -70,11 +78,15 @@ export function chanceLineText(ranked: RankedSetUp, plan: Pick<Plan, 'goal' | 'r
 function chancesText(ranked: RankedSetUp, plan: Pick<Plan, 'goal'>): string {
   const { chance } = ranked
   if (chance !== null) {
-    return `chance in range ${chanceText(chance.inRange)}, below ${chanceText(chance.below)}, above ${chanceText(chance.above)}`
+    return say('chance in range {inRange}, below {below}, above {above}', {
+      inRange: chanceText(chance.inRange),
+      below: chanceText(chance.below),
+      above: chanceText(chance.above),
+    })
   }
   return plan.goal.kind === 'comfort'
-    ? 'comfort: no saturation goal, no scores'
-    : 'ranked by inspired fraction, not by saturation'
+    ? say('comfort: no saturation goal, no scores')
+    : say('ranked by inspired fraction, not by saturation')
 }
 
 /** What stands beside every chance that no reading narrowed. */
@@ -90,8 +102,7 @@ export function chanceCellText(ranked: RankedSetUp): string {
 
 /** Heading of the chances; it says whose they are when no saturation was read. */
 export function chanceHeadingText(plan: Pick<Plan, 'goal' | 'reading'>): string {
-  const heading = 'chance in range'
-  return plan.reading.isUsed ? heading : `${heading} (averages only)`
+  return plan.reading.isUsed ? say('chance in range') : say('chance in range (averages only)')
 }
 
 /** "0.45 0.38–0.54" */
@@ -116,13 +127,16 @@ export function oxygenCellText(ranked: RankedSetUp): string {
 
 /** The breathing rate at which the set-up leaves the goal. */
 export function holdsUntilText(holds: HoldsUntil): string {
-  if (holds.ratePerMin === null) {
-    return holds.side === null ? 'at every rate' : `${holds.side} the goal already`
+  const { ratePerMin, side } = holds
+  if (ratePerMin === null) {
+    if (side === null) return say('at every rate')
+    return side === 'below' ? say('below the goal already') : say('above the goal already')
   }
-  return `${numberText(holds.ratePerMin, 1)}/min, then ${SIDE_TEXTS[holds.side ?? 'below']}`
+  const rate = numberText(ratePerMin, 1)
+  return side === 'above'
+    ? say('{rate}/min, then above', { rate })
+    : say('{rate}/min, then below', { rate })
 }
-
-const SIDE_TEXTS = { below: 'below', above: 'above' } as const
 
 /** More than a few make a list nobody reads; the shelf holds them all. */
 const TWINS_NAMED = 3
@@ -133,7 +147,9 @@ export function twinsText(ranked: RankedSetUp): string | null {
   if (sources.length === 0) return null
   const more = sources.length - TWINS_NAMED
   const named = sources.slice(0, TWINS_NAMED).join('; ')
-  return more > 0 ? `as well on: ${named}; and ${more} more` : `as well on: ${named}`
+  return more > 0
+    ? say('as well on: {named}; and {more} more', { named, more })
+    : say('as well on: {named}', { named })
 }
 
 /** Every remark of one set-up, most pressing first: what to mind, humidity, what to watch. */
@@ -143,15 +159,17 @@ export function notesOf(ranked: RankedSetUp): readonly string[] {
 
 export function guidelineText(start: GuidelineStart): string {
   const source = start.source === undefined ? '' : `${start.source}, `
-  const shelf = start.setUpIds.length === 0 ? '; not on this shelf' : ''
-  return `${remarkText(start)} (${source}${KNOWN_NAMES[start.known]})${shelf}`
+  const said = `${remarkText(start)} (${source}${KNOWN_NAMES[start.known]})`
+  return start.setUpIds.length === 0 ? say('{start}; not on this shelf', { start: said }) : said
 }
 
 /** Whether and how the reading was used. */
 export function readingText(reading: ReadingUse): string {
   if (!reading.isUsed) return averagesText(reading)
-  const said = `it narrows the forecast (${numberText(reading.effectiveDraws, 10)} effective draws)`
-  return reading.wasRedrawn ? `${said}; drawn again around it` : said
+  const said = say('it narrows the forecast ({draws} effective draws)', {
+    draws: numberText(reading.effectiveDraws, 10),
+  })
+  return reading.wasRedrawn ? say('{said}; drawn again around it', { said }) : said
 }
 
 export function excludedGroupText(group: ExcludedGroup): string {

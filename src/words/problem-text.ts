@@ -2,13 +2,16 @@
 import type { ErrorCode, Limit, Problem, ProblemValue } from '../errors.ts'
 import { FIELD_LABELS, fieldLabel } from './field-labels.ts'
 import { plainNumberText, withUnit } from './number-text.ts'
+import { say } from './say.ts'
 
 type Said = Pick<Problem, 'path' | 'value' | 'limit' | 'unit'>
 
 /** "haemoglobin 12 g/L outside 30–250 g/L; did you mean 120 g/L?" */
 export function problemText(problem: Problem): string {
   const said = PROBLEM_TEXTS[problem.code](problem)
-  return problem.suggestion === undefined ? said : `${said}; ${meantText(problem)}`
+  return problem.suggestion === undefined
+    ? said
+    : say('{text}; did you mean {meant}?', { text: said, meant: meantText(problem) })
 }
 
 /** Codes whose suggestion is a name and no quantity. */
@@ -21,7 +24,7 @@ function meantText(problem: Problem): string {
     typeof suggestion === 'number' || !isName
       ? withUnit(valueText(suggestion), unitOf(problem))
       : suggestion
-  return `did you mean ${text}?`
+  return text
 }
 
 /** "got, allowed" of every code. */
@@ -53,80 +56,156 @@ const PROBLEM_TEXTS: Readonly<Record<ErrorCode, (said: Said) => string>> = {
   Z_SCORE_OUT_OF_RANGE: outside,
   SIZE_OUT_OF_RANGE: outside,
   COUNT_OUT_OF_RANGE: outside,
-  STEP_NOT_ON_METER: (said) => `${got(said)} cannot be set on this source${allowed(said)}`,
-  MISSING_FIELD: (said) => `${labelOf(said)} is missing${allowed(said)}`,
-  UNKNOWN_FIELD: (said) => `unknown field ${quoted(lastPart(said.path))}${allowed(said)}`,
+  STEP_NOT_ON_METER: (said) =>
+    allowing(said, say('{got} cannot be set on this source', { got: got(said) })),
+  MISSING_FIELD: (said) => allowing(said, say('{label} is missing', { label: labelOf(said) })),
+  UNKNOWN_FIELD: (said) =>
+    allowing(said, say('unknown field {quoted}', { quoted: quoted(lastPart(said.path)) })),
   UNKNOWN_CHOICE: (said) =>
-    `${labelOf(said)}: unknown choice ${quoted(said.value)}${allowed(said)}`,
-  UNKNOWN_ID: (said) => `nothing is called ${quoted(said.value)}${allowed(said)}`,
-  DUPLICATE_ID: (said) => `${labelOf(said)}: ${quoted(said.value)} stands here twice`,
-  NOT_A_NUMBER: (said) => `${labelOf(said)} ${quoted(said.value)} is not a number${allowed(said)}`,
-  NOT_TEXT: (said) => `${labelOf(said)} must be text, got ${valueText(said.value)}`,
-  NOT_A_BOOLEAN: (said) => `${labelOf(said)} must be true or false, got ${quoted(said.value)}`,
-  NOT_A_LIST: (said) => `${labelOf(said)} must be a list, got ${valueText(said.value)}`,
-  NOT_AN_OBJECT: (said) => `${labelOf(said)} must hold named fields, got ${valueText(said.value)}`,
-  UNREADABLE_TEXT: (said) => `${labelOf(said)} cannot be read: ${valueText(said.value)}`,
-  UNREADABLE_DATE: (said) => `${labelOf(said)} ${quoted(said.value)} is not a date`,
-  UNIT_UNKNOWN: (said) => `${labelOf(said)}: unknown unit ${quoted(said.value)}${allowed(said)}`,
+    allowing(
+      said,
+      say('{label}: unknown choice {quoted}', { label: labelOf(said), quoted: quoted(said.value) }),
+    ),
+  UNKNOWN_ID: (said) =>
+    allowing(said, say('nothing is called {quoted}', { quoted: quoted(said.value) })),
+  DUPLICATE_ID: (said) =>
+    say('{label}: {quoted} stands here twice', {
+      label: labelOf(said),
+      quoted: quoted(said.value),
+    }),
+  NOT_A_NUMBER: (said) =>
+    allowing(
+      said,
+      say('{label} {quoted} is not a number', { label: labelOf(said), quoted: quoted(said.value) }),
+    ),
+  NOT_TEXT: (said) =>
+    say('{label} must be text, got {value}', {
+      label: labelOf(said),
+      value: valueText(said.value),
+    }),
+  NOT_A_BOOLEAN: (said) =>
+    say('{label} must be true or false, got {quoted}', {
+      label: labelOf(said),
+      quoted: quoted(said.value),
+    }),
+  NOT_A_LIST: (said) =>
+    say('{label} must be a list, got {value}', {
+      label: labelOf(said),
+      value: valueText(said.value),
+    }),
+  NOT_AN_OBJECT: (said) =>
+    say('{label} must hold named fields, got {value}', {
+      label: labelOf(said),
+      value: valueText(said.value),
+    }),
+  UNREADABLE_TEXT: (said) =>
+    say('{label} cannot be read: {value}', { label: labelOf(said), value: valueText(said.value) }),
+  UNREADABLE_DATE: (said) =>
+    say('{label} {quoted} is not a date', { label: labelOf(said), quoted: quoted(said.value) }),
+  UNIT_UNKNOWN: (said) =>
+    allowing(
+      said,
+      say('{label}: unknown unit {quoted}', { label: labelOf(said), quoted: quoted(said.value) }),
+    ),
   UNIT_SLIP_SUSPECTED: (said) =>
     isWithin(said)
-      ? `${got(said)} does not fit this patient and looks like another unit`
+      ? say('{got} does not fit this patient and looks like another unit', { got: got(said) })
       : outside(said),
-  WEIGHT_REQUIRED: (said) => `weight is required for this patient${allowed(said)}`,
-  CONTRADICTION: (said) => `${got(said)} contradicts another value${allowed(said)}`,
-  RANGE_REVERSED: (said) => `${got(said)} must lie above the lower end${allowed(said)}`,
-  TARGET_ABOVE_SOURCE: (said) => `${got(said)} is above what the source holds${allowed(said)}`,
-  SPREAD_EMPTY: (said) => `${labelOf(said)} leaves no room between its limits`,
-  AGE_GIVEN_TWICE: (said) => `age is given more than once${allowed(said)}`,
+  WEIGHT_REQUIRED: (said) => allowing(said, say('weight is required for this patient')),
+  CONTRADICTION: (said) =>
+    allowing(said, say('{got} contradicts another value', { got: got(said) })),
+  RANGE_REVERSED: (said) =>
+    allowing(said, say('{got} must lie above the lower end', { got: got(said) })),
+  TARGET_ABOVE_SOURCE: (said) =>
+    allowing(said, say('{got} is above what the source holds', { got: got(said) })),
+  SPREAD_EMPTY: (said) =>
+    say('{label} leaves no room between its limits', { label: labelOf(said) }),
+  AGE_GIVEN_TWICE: (said) => allowing(said, say('age is given more than once')),
   GESTATION_NOT_FOR_AGE: (said) =>
-    `gestation at birth plays no part at this age${allowed({ ...said, unit: 'a' })}`,
+    allowing({ ...said, unit: 'a' }, say('gestation at birth plays no part at this age')),
   STATE_NOT_FOR_AGE: (said) =>
-    `breathing state ${quoted(said.value)} does not belong to this age${allowed(said)}`,
+    allowing(
+      said,
+      say('breathing state {quoted} does not belong to this age', { quoted: quoted(said.value) }),
+    ),
   STATE_NOT_FOR_GESTATION: (said) =>
-    `breathing state ${quoted(said.value)} does not fit the gestation${allowed(said)}`,
-  STATE_NOT_FOR_SEX: (said) => `breathing state ${quoted(said.value)} does not fit the sex typed`,
+    allowing(
+      said,
+      say('breathing state {quoted} does not fit the gestation', { quoted: quoted(said.value) }),
+    ),
+  STATE_NOT_FOR_SEX: (said) =>
+    say('breathing state {quoted} does not fit the sex typed', { quoted: quoted(said.value) }),
   WEIGHT_IMPLAUSIBLE_FOR_AGE: (said) =>
-    `${got(said)} is not believable at this age${allowed(said)}`,
+    allowing(said, say('{got} is not believable at this age', { got: got(said) })),
   HEIGHT_IMPLAUSIBLE_FOR_AGE: (said) =>
-    `${got(said)} is not believable at this age${allowed(said)}`,
-  RATE_IMPLAUSIBLE_FOR_AGE: (said) => `${got(said)} is not believable at this age${allowed(said)}`,
+    allowing(said, say('{got} is not believable at this age', { got: got(said) })),
+  RATE_IMPLAUSIBLE_FOR_AGE: (said) =>
+    allowing(said, say('{got} is not believable at this age', { got: got(said) })),
   TIDAL_VOLUME_IMPLAUSIBLE_FOR_SIZE: (said) =>
-    `${got(said)} is not believable for this body${allowed(said)}`,
+    allowing(said, say('{got} is not believable for this body', { got: got(said) })),
   TIDAL_VOLUME_BELOW_DEAD_SPACE: (said) =>
-    `${got(said)} would not reach past the dead space${allowed(said)}`,
+    allowing(said, say('{got} would not reach past the dead space', { got: got(said) })),
   UPTAKE_IMPLAUSIBLE_FOR_SIZE: (said) =>
-    `${got(said)} is not believable for this body${allowed(said)}`,
-  FLOW_IMPLAUSIBLE_FOR_SIZE: (said) => `${got(said)} is too much for this patient${allowed(said)}`,
+    allowing(said, say('{got} is not believable for this body', { got: got(said) })),
+  FLOW_IMPLAUSIBLE_FOR_SIZE: (said) =>
+    allowing(said, say('{got} is too much for this patient', { got: got(said) })),
   SPEAKING_VALVE_WITH_CUFF_UP: () =>
-    'a speaking valve with the cuff up lets nothing out: the patient cannot breathe out; deflate the cuff or take the valve off',
-  CAPPED_WITH_CUFF_UP: () => 'a capped tube with the cuff up closes the airway',
-  CAPPED_WITH_SPEAKING_VALVE: () => 'a tube is either capped or has a speaking valve, not both',
-  CAPPED_WITH_EXCHANGER: () => 'a capped tube carries no heat and moisture exchanger',
+    say(
+      'a speaking valve with the cuff up lets nothing out: the patient cannot breathe out; deflate the cuff or take the valve off',
+    ),
+  CAPPED_WITH_CUFF_UP: () => say('a capped tube with the cuff up closes the airway'),
+  CAPPED_WITH_SPEAKING_VALVE: () =>
+    say('a tube is either capped or has a speaking valve, not both'),
+  CAPPED_WITH_EXCHANGER: () => say('a capped tube carries no heat and moisture exchanger'),
   SPEAKING_VALVE_WITH_EXCHANGER: () =>
-    'a speaking valve with a heat and moisture exchanger: no breath leaves through the exchanger, it stays dry; use one of them',
+    say(
+      'a speaking valve with a heat and moisture exchanger: no breath leaves through the exchanger, it stays dry; use one of them',
+    ),
   ALTITUDE_AND_PRESSURE_DISAGREE: (said) =>
-    `${got(said)} does not fit the altitude typed${allowed(said)}`,
+    allowing(said, say('{got} does not fit the altitude typed', { got: got(said) })),
   RATES_DISAGREE: (said) =>
-    `${got(said)} does not fit the breathing rate typed elsewhere${allowed(said)}`,
+    allowing(
+      said,
+      say('{got} does not fit the breathing rate typed elsewhere', { got: got(said) }),
+    ),
   CHANGE_NOT_FOR_AIRWAY: (said) =>
-    `${typeof said.value === 'number' ? got(said) : quoted(said.value)} does not fit the airway typed${allowed(said)}`,
+    allowing(
+      said,
+      say('{what} does not fit the airway typed', {
+        what: typeof said.value === 'number' ? got(said) : quoted(said.value),
+      }),
+    ),
   SOURCE_NOT_FOR_INTERFACE: (said) =>
-    `${quoted(said.value)} cannot feed this interface${allowed(said)}`,
-  SETTING_NOT_FOR_SET_UP: (said) => `${got(said)} cannot be set on this set-up${allowed(said)}`,
-  FLUSH_NOT_ON_SOURCE: () => 'this source has no flush: it has no scale to be opened beyond',
+    allowing(said, say('{quoted} cannot feed this interface', { quoted: quoted(said.value) })),
+  SETTING_NOT_FOR_SET_UP: (said) =>
+    allowing(said, say('{got} cannot be set on this set-up', { got: got(said) })),
+  FLUSH_NOT_ON_SOURCE: () => say('this source has no flush: it has no scale to be opened beyond'),
   OVER_MASK_NOT_FOR_INTERFACE: (said) =>
-    `only a cannula is worn under a mask: ${labelOf(said)} does not fit here${allowed(said)}`,
+    allowing(
+      said,
+      say('only a cannula is worn under a mask: {label} does not fit here', {
+        label: labelOf(said),
+      }),
+    ),
   HYPERBARIC_REFUSED: (said) =>
-    `${got(said)} is above the pressure of open air${allowed(said)}: not for a hyperbaric chamber`,
+    say('{text}: not for a hyperbaric chamber', {
+      text: allowing(said, say('{got} is above the pressure of open air', { got: got(said) })),
+    }),
   NOT_BREATHING_REFUSED: () =>
-    'not for a patient who does not breathe or gasps: call for help, bag and mask, stop using this',
+    say(
+      'not for a patient who does not breathe or gasps: call for help, bag and mask, stop using this',
+    ),
   VENTILATED_REFUSED: () =>
-    'not for a ventilated patient or one on pressure support: only for patients who breathe by themselves',
+    say(
+      'not for a ventilated patient or one on pressure support: only for patients who breathe by themselves',
+    ),
 }
 
 function outside(said: Said): string {
   const range = limitText(said, unitOf(said))
-  return range === '' ? `${got(said)} is not allowed` : `${got(said)} outside ${range}`
+  return range === ''
+    ? say('{got} is not allowed', { got: got(said) })
+    : say('{got} outside {range}', { got: got(said), range })
 }
 
 function labelOf(said: Said): string {
@@ -143,9 +222,10 @@ function unitOf(said: Said): string | undefined {
   return said.unit ?? FIELD_LABELS[said.path]?.unit
 }
 
-function allowed(said: Said): string {
-  const text = limitText(said, unitOf(said))
-  return text === '' ? '' : ` (allowed: ${text})`
+/** The sentence with what is allowed behind it, where that is known. */
+function allowing(said: Said, text: string): string {
+  const limit = limitText(said, unitOf(said))
+  return limit === '' ? text : say('{text} (allowed: {limit})', { text, limit })
 }
 
 /** "30–250 g/L", "at least 5 min", "rest, sleep, …" */
@@ -157,8 +237,11 @@ export function limitText(said: { readonly limit?: Limit }, unit: string | undef
   if (min !== undefined && max !== undefined) {
     return withUnit(`${plainNumberText(min)}–${plainNumberText(max)}`, unit)
   }
-  if (min !== undefined) return `at least ${withUnit(plainNumberText(min), unit)}`
-  return max === undefined ? '' : `at most ${withUnit(plainNumberText(max), unit)}`
+  if (min !== undefined)
+    return say('at least {withUnit}', { withUnit: withUnit(plainNumberText(min), unit) })
+  return max === undefined
+    ? ''
+    : say('at most {withUnit}', { withUnit: withUnit(plainNumberText(max), unit) })
 }
 
 function isWithin(said: Said): boolean {
@@ -169,7 +252,7 @@ function isWithin(said: Said): boolean {
 
 /** What was typed, never changed: even digits that look wrong stay. */
 export function valueText(value: ProblemValue): string {
-  if (value === null) return 'nothing'
+  if (value === null) return say('nothing')
   return typeof value === 'number' ? typedNumberText(value) : String(value)
 }
 

@@ -6,15 +6,16 @@ import { goalText } from './goal-text.ts'
 import { bandText, numberText } from './number-text.ts'
 import { averagesText, chanceCellText, chanceLineText } from './plan-text.ts'
 import { setUpShortText } from './set-up-text.ts'
+import { say } from './say.ts'
 
 export const REACH_WORDS = {
-  title: 'Reach chart: what each set-up is likely to reach',
-  saturationAxis: 'saturation, %',
-  fractionAxis: 'effective inspired oxygen fraction',
-  goalBand: 'goal',
-  interval: 'likely range, 10–90 %, middle',
-  otherSteps: 'other steps of the same set-up',
-  empty: 'No set-up to draw.',
+  title: say('Reach chart: what each set-up is likely to reach'),
+  saturationAxis: say('saturation, %'),
+  fractionAxis: say('effective inspired oxygen fraction'),
+  goalBand: say('goal'),
+  interval: say('likely range, 10–90 %, middle'),
+  otherSteps: say('other steps of the same set-up'),
+  empty: say('No set-up to draw.'),
 } as const
 
 /** Whether saturation is the axis: not where the goal is a fraction, or the oximeter is put aside. */
@@ -41,8 +42,12 @@ export function reachRowText(ranked: RankedSetUp, plan: Pick<Plan, 'goal' | 'rea
   const { saturationPercent, effectiveO2Fraction } = ranked
   const reach =
     saturationPercent !== null && showsSaturation(plan.goal)
-      ? `saturation ${bandText(saturationPercent, { step: 1, unit: '%' })}`
-      : `inspired fraction ${bandText(effectiveO2Fraction, { step: 0.01 })}`
-  const checked = ranked.isChecked ? '' : `; ${NOT_CHECKED}`
-  return `Rank ${numberText(ranked.rank, 1)}, ${setUpShortText(ranked.setUp)}: ${reach}; ${chanceLineText(ranked, plan)}${checked}.`
+      ? say('saturation {band}', { band: bandText(saturationPercent, { step: 1, unit: '%' }) })
+      : say('inspired fraction {band}', { band: bandText(effectiveO2Fraction, { step: 0.01 }) })
+  const facts = [reach, chanceLineText(ranked, plan), ...(ranked.isChecked ? [] : [NOT_CHECKED])]
+  return say('Rank {rank}, {setUp}: {facts}.', {
+    rank: numberText(ranked.rank, 1),
+    setUp: setUpShortText(ranked.setUp),
+    facts: facts.join('; '),
+  })
 }

@@ -5,9 +5,10 @@ import type { FlowStep, SourceRow } from '../kit/source-row.ts'
 import type { SetUpOnNow } from '../patient/case.ts'
 import { FAMILY_NAMES, FIT_NAMES, HUMIDIFICATION_NAMES, SIZE_NAMES, SOURCE_NAMES } from './names.ts'
 import { flowText, fractionText } from './number-text.ts'
+import { say } from './say.ts'
 
 export function flowStepText(step: FlowStep): string {
-  return step.kind === 'flush' ? 'flush, meter fully open' : flowText(step.flowLpm)
+  return step.kind === 'flush' ? say('flush, meter fully open') : flowText(step.flowLpm)
 }
 
 function typedFlowText(flowLpm: number | 'flush'): string {
@@ -19,7 +20,9 @@ export function setUpShortText(setUp: SetUp): string {
   return listed([
     FAMILY_NAMES[setUp.family],
     SIZE_NAMES[setUp.size],
-    setUp.setO2Fraction === null ? '' : `set to ${fractionText(setUp.setO2Fraction)}`,
+    setUp.setO2Fraction === null
+      ? ''
+      : say('set to {fraction}', { fraction: fractionText(setUp.setO2Fraction) }),
     flowStepText(setUp.flow),
     overText(setUp),
   ])
@@ -42,16 +45,21 @@ export function setUpText(setUp: SetUp, shelf?: Pick<Shelf, 'interfaces'>): stri
 
 /** What is on now, as typed; null is room air. */
 export function setUpOnNowText(setUp: SetUpOnNow | null): string {
-  if (setUp === null) return 'room air'
+  if (setUp === null) return say('room air')
   const over = setUp.over
   return listed([
     FAMILY_NAMES[setUp.family],
     setUp.size === undefined ? '' : SIZE_NAMES[setUp.size],
-    setUp.setO2Fraction === undefined ? '' : `set to ${fractionText(setUp.setO2Fraction)}`,
+    setUp.setO2Fraction === undefined
+      ? ''
+      : say('set to {fraction}', { fraction: fractionText(setUp.setO2Fraction) }),
     typedFlowText(setUp.flowLpm),
     over === undefined
       ? ''
-      : `under a ${FAMILY_NAMES[over.family]} at ${typedFlowText(over.flowLpm)}`,
+      : say('under a {family} at {flow}', {
+          family: FAMILY_NAMES[over.family],
+          flow: typedFlowText(over.flowLpm),
+        }),
     SOURCE_NAMES[setUp.sourceKind],
     setUp.fit === undefined ? '' : FIT_NAMES[setUp.fit],
   ])
@@ -66,7 +74,10 @@ function ownLabel(setUp: SetUp, shelf: Pick<Shelf, 'interfaces'>): string {
 
 function overText(setUp: SetUp): string {
   if (setUp.over === null) return ''
-  return `${FAMILY_NAMES[setUp.over.family]} over it at ${flowStepText(setUp.over.flow)}`
+  return say('{family} over it at {flow}', {
+    family: FAMILY_NAMES[setUp.over.family],
+    flow: flowStepText(setUp.over.flow),
+  })
 }
 
 function listed(parts: readonly string[]): string {

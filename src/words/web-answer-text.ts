@@ -5,30 +5,44 @@ import type { Plan, RankedSetUp } from '../planning/plan-types.ts'
 import { printedText } from './breath-text.ts'
 import { goalText } from './goal-text.ts'
 import { AIRWAY_NAMES, BREATHING_NAMES, HUMIDIFICATION_NAMES } from './names.ts'
-import { chanceText, flowText, numberText, rangeText, saturationBandText } from './number-text.ts'
+import {
+  chanceText,
+  flowText,
+  numberText,
+  rangeText,
+  saturationBandText,
+  TIME_WORDS,
+} from './number-text.ts'
 import { averagesText, holdsUntilText } from './plan-text.ts'
 import { ageText, kgText } from './remark-exclusions.ts'
 import { reasonText } from './remark-text.ts'
 import { setUpOnNowText, setUpShortText, sourceText } from './set-up-text.ts'
+import { say } from './say.ts'
 
 export const ANSWER_WORDS = {
-  number: 'oxygen fraction really inhaled',
-  scale: 'Scale of the inhaled oxygen fraction, 0.2 to 1',
-  spread: 'for 8 of 10 patients like this one',
-  back: 'Back to the first',
-  nothing: 'No set-up to offer',
-  chance: 'chance in the goal',
-  saturation: 'saturation forecast',
-  holds: 'holds until',
-  oxygen: 'oxygen used',
-  humidity: 'humidity',
-  pressure: 'mean airway pressure',
+  number: say('oxygen fraction really inhaled'),
+  scale: say('Scale of the inhaled oxygen fraction, 0.2 to 1'),
+  spread: say('for 8 of 10 patients like this one'),
+  back: say('Back to the first'),
+  nothing: say('No set-up to offer'),
+  chance: say('chance in the goal'),
+  saturation: say('saturation forecast'),
+  holds: say('holds until'),
+  oxygen: say('oxygen used'),
+  humidity: say('humidity'),
+  pressure: say('mean airway pressure'),
 } as const
 
 /** "First of 43 set-ups for saturation 94–98 % (acutely ill)" */
 export function rankText(ranked: RankedSetUp, plan: Plan): string {
-  const of = `of ${plan.ranked.length} set-ups for ${goalText(plan.goal)}`
-  return glued(ranked === plan.ranked[0] ? `First ${of}` : `Rank ${ranked.rank} ${of}`)
+  const { rank } = ranked
+  const total = plan.ranked.length
+  const goal = goalText(plan.goal)
+  return glued(
+    ranked === plan.ranked[0]
+      ? say('First of {total} set-ups for {goal}', { total, goal })
+      : say('Rank {rank} of {total} set-ups for {goal}', { rank, total, goal }),
+  )
 }
 
 /** The set-up's name, first letter large, without its source. */
@@ -45,7 +59,13 @@ export function feedText(ranked: RankedSetUp): string {
 
 /** "Rank 31: nasal cannula, adult, 6 L/min (Flowmeter 1–15 L/min)" */
 export function startText(ranked: RankedSetUp): string {
-  return glued(`Rank ${ranked.rank}: ${setUpShortText(ranked.setUp)} (${feedText(ranked)})`)
+  return glued(
+    say('Rank {rank}: {setUp} ({feed})', {
+      rank: ranked.rank,
+      setUp: setUpShortText(ranked.setUp),
+      feed: feedText(ranked),
+    }),
+  )
 }
 
 export function fractionSpreadText(ranked: RankedSetUp): string {
@@ -59,7 +79,8 @@ export function printedBesideText(ranked: RankedSetUp): string {
 
 /** One sentence: why this one stands where it stands. */
 export function whyText(ranked: RankedSetUp, plan: Plan): string {
-  if (ranked.whyNotFirst !== null) return glued(`Not first: ${reasonText(ranked.whyNotFirst)}.`)
+  if (ranked.whyNotFirst !== null)
+    return glued(say('Not first: {reason}.', { reason: reasonText(ranked.whyNotFirst) }))
   return plan.reading.isUsed || plan.goal.kind === 'comfort'
     ? `${capital(whyFirst(ranked, plan))}.`
     : `${capital(whyFirst(ranked, plan))} (${averagesText(plan.reading)}).`
@@ -67,36 +88,54 @@ export function whyText(ranked: RankedSetUp, plan: Plan): string {
 
 function whyFirst(ranked: RankedSetUp, plan: Plan): string {
   const { chance } = ranked
-  if (chance === null) return `${withoutChance(plan)}${equalsText(plan)}`
-  const off = chance.below >= chance.above ? 'below' : 'above'
-  const share = off === 'below' ? chance.below : chance.above
-  return `the best chance of staying in the goal: ${chanceText(chance.inRange)}, with ${chanceText(share)} ${off} it${equalsText(plan)}`
+  if (chance === null) return withEquals(withoutChance(plan), plan)
+  const inRange = chanceText(chance.inRange)
+  const below = chanceText(chance.below)
+  const above = chanceText(chance.above)
+  const said =
+    chance.below >= chance.above
+      ? say('the best chance of staying in the goal: {inRange}, with {below} below it', {
+          inRange,
+          below,
+        })
+      : say('the best chance of staying in the goal: {inRange}, with {above} above it', {
+          inRange,
+          above,
+        })
+  return withEquals(said, plan)
 }
 
 function withoutChance(plan: Plan): string {
   return plan.goal.kind === 'comfort'
-    ? 'comfort is the goal: no saturation is aimed at and no scores are given'
-    : 'it gives the highest inspired fraction; the oximeter is not asked'
+    ? say('comfort is the goal: no saturation is aimed at and no scores are given')
+    : say('it gives the highest inspired fraction; the oximeter is not asked')
 }
 
-function equalsText(plan: Plan): string {
-  const equals = plan.ranked.filter((one) => one.isEqualToFirst).length - 1
-  if (equals <= 0) return ''
-  return `; ${equals === 1 ? 'one more counts' : `${equals} more count`} as equal but ask more of the patient or the ward`
+function withEquals(said: string, plan: Plan): string {
+  const count = plan.ranked.filter((one) => one.isEqualToFirst).length - 1
+  if (count <= 0) return said
+  return say(
+    '{said}; {count, plural, one {one more counts} other {{count} more count}} as equal but ask more of the patient or the ward',
+    { said, count },
+  )
 }
 
 /** The forecast, and why there is none where there is none. */
 export function saturationText(ranked: RankedSetUp, goal: Goal): string {
   if (ranked.saturationPercent !== null) return glued(saturationBandText(ranked.saturationPercent))
-  return goal.kind === 'comfort' ? 'no goal here' : 'oximeter put aside'
+  return goal.kind === 'comfort' ? say('no goal here') : say('oximeter put aside')
 }
 
 /** "about 65 % in it, about 30 % below, under 5 % above" */
 export function chanceSplitText(ranked: RankedSetUp): string {
   const { chance } = ranked
-  if (chance === null) return 'no range to land in'
+  if (chance === null) return say('no range to land in')
   return glued(
-    `${chanceText(chance.inRange)} in it, ${chanceText(chance.below)} below, ${chanceText(chance.above)} above`,
+    say('{inRange} in it, {below} below, {above} above', {
+      inRange: chanceText(chance.inRange),
+      below: chanceText(chance.below),
+      above: chanceText(chance.above),
+    }),
   )
 }
 
@@ -124,7 +163,7 @@ export function caseLineText(about: Case): string {
     airway === 'natural' ? '' : AIRWAY_NAMES[airway],
     BREATHING_NAMES[breathing.state],
     breathing.ratePerMin === undefined ? '' : `${numberText(breathing.ratePerMin, 1)}/min`,
-    onNow === undefined ? 'nothing known of what is on now' : readsText(onNow),
+    onNow === undefined ? say('nothing known of what is on now') : readsText(onNow),
   ]
     .filter((part) => part !== '')
     .join(', ')
@@ -134,7 +173,10 @@ function readsText(onNow: NonNullable<Case['onNow']>): string {
   const on = setUpOnNowText(onNow.setUp)
   return onNow.saturationPercent === undefined
     ? on
-    : `${on}, reads ${numberText(onNow.saturationPercent, 1)} %`
+    : say('{on}, reads {percent} %', {
+        on,
+        percent: numberText(onNow.saturationPercent, 1),
+      })
 }
 
 /** "Heron 4 · H-1042: 67 years, pneumonia, nasal cannula" */
@@ -146,7 +188,7 @@ export function exampleText(about: Case): string {
     ageText(patient.ageYears),
     airway === 'natural' ? '' : AIRWAY_NAMES[airway],
     BREATHING_NAMES[breathing.state],
-    onNow === undefined ? 'nothing read' : setUpOnNowText(onNow.setUp).split(',')[0],
+    onNow === undefined ? say('nothing read') : setUpOnNowText(onNow.setUp).split(',')[0],
   ]
   return `${who}: ${what.filter((part) => part !== '').join(', ')}`
 }
@@ -163,7 +205,8 @@ function capital(said: string): string {
   return glued(said.slice(0, 1).toUpperCase() + said.slice(1))
 }
 
-const NUMBER_AND_UNIT = /(\d) (%|L\/min|kg|g\/L|kPa|min\b|years|months|weeks|days)/g
+const UNITS = ['%', 'L/min', 'kg', 'g/L', 'kPa', 'min\\b', ...TIME_WORDS]
+const NUMBER_AND_UNIT = new RegExp(`(\\d) (${UNITS.join('|')})`, 'g')
 const NO_BREAK = '\u00a0'
 
 function glued(said: string): string {

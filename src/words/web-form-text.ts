@@ -6,60 +6,70 @@ import { goalText } from './goal-text.ts'
 import { KNOWN_NAMES } from './names.ts'
 import { bandText, stepForWidth, withUnit } from './number-text.ts'
 import { problemText } from './problem-text.ts'
+import { say } from './say.ts'
 
 export const FORM_WORDS = {
-  example: 'Example case',
-  exampleHelp: 'Every example is invented. Choose one and change what you like.',
-  own: 'A case of your own, empty',
-  changed: 'Changed from an example',
-  restore: 'Bring back what was typed before',
-  ward: 'Shelf of',
-  wholeHospital: 'the whole hospital',
-  patient: 'Patient',
-  breathing: 'Breathing',
-  goal: 'Goal',
-  onNow: 'On now',
-  changes: 'What changes the interface',
-  more: 'More that may be known',
-  moreHelp: 'Each narrows the spread. Leave empty what is not known.',
-  notGiven: 'not known',
-  none: 'none given',
-  usualSize: 'usual for the age',
-  age: 'age',
-  ageUnit: 'unit of age',
-  airway: 'airway',
-  nose: 'nose',
-  cuff: 'cuff',
-  exchanger: 'heat and moisture exchanger on',
-  onNowKind: 'what is on',
-  flush: 'flush: the meter fully open',
-  overFlush: 'flush to the mask',
-  low: 'from',
-  high: 'to',
-  rangeHelp: 'Lower and upper end of the range',
-  choose: 'please choose',
-  use: 'Use',
+  example: say('Example case'),
+  exampleHelp: say('Every example is invented. Choose one and change what you like.'),
+  own: say('A case of your own, empty'),
+  changed: say('Changed from an example'),
+  restore: say('Bring back what was typed before'),
+  ward: say('Shelf of'),
+  wholeHospital: say('the whole hospital'),
+  patient: say('Patient'),
+  breathing: say('Breathing'),
+  goal: say('Goal'),
+  onNow: say('On now'),
+  changes: say('What changes the interface'),
+  more: say('More that may be known'),
+  moreHelp: say('Each narrows the spread. Leave empty what is not known.'),
+  notGiven: say('not known'),
+  none: say('none given'),
+  usualSize: say('usual for the age'),
+  age: say('age'),
+  ageUnit: say('unit of age'),
+  airway: say('airway'),
+  nose: say('nose'),
+  cuff: say('cuff'),
+  exchanger: say('heat and moisture exchanger on'),
+  onNowKind: say('what is on'),
+  flush: say('flush: the meter fully open'),
+  overFlush: say('flush to the mask'),
+  low: say('from'),
+  high: say('to'),
+  rangeHelp: say('Lower and upper end of the range'),
+  choose: say('please choose'),
+  use: say('Use'),
 } as const
 
-export const AGE_UNIT_NAMES = { ageYears: 'years', ageMonths: 'months', ageDays: 'days' } as const
+export const AGE_UNIT_NAMES = {
+  ageYears: say('years'),
+  ageMonths: say('months'),
+  ageDays: say('days'),
+} as const
 
 export const ON_NOW_NAMES = {
-  unknown: 'not known',
-  air: 'room air',
-  'set-up': 'oxygen set-up',
+  unknown: say('not known'),
+  air: say('room air'),
+  'set-up': say('oxygen set-up'),
 } as const
 
 /** Under an empty field: what stands in for it. */
 export function assumedHelpText(assumed: AssumedValue): string {
   const { low, high, median, unit } = assumed
   const step = high > low ? stepForWidth(high - low) : stepForWidth(Math.abs(median) || 1)
-  return `not given, assumed ${bandText({ low, high, median }, { step, unit })}`
+  return say('not given, assumed {value}', {
+    value: bandText({ low, high, median }, { step, unit }),
+  })
 }
 
 /** What a reason usually aims at, to be offered. */
 export function suggestedGoalText(reason: GoalReason): string {
-  const source = reason.source === undefined ? '' : `${reason.source}, `
-  return `usual for this reason: ${goalText(reason.suggested)} (${source}${KNOWN_NAMES[reason.known]})`
+  const known = KNOWN_NAMES[reason.known]
+  return say('usual for this reason: {goal} ({origin})', {
+    goal: goalText(reason.suggested),
+    origin: reason.source === undefined ? known : `${reason.source}, ${known}`,
+  })
 }
 
 export function problemLineText(problem: Problem): string {
@@ -69,5 +79,5 @@ export function problemLineText(problem: Problem): string {
 
 /** Button that takes what may have been meant. */
 export function takeText(value: number | string, unit: string | undefined): string {
-  return `${FORM_WORDS.use} ${withUnit(String(value), unit)}`
+  return say('Use {value}', { value: withUnit(String(value), unit) })
 }
