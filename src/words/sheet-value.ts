@@ -1,0 +1,22 @@
+// Values of a sheet's rows as text: flows with flush, settings. Leaves out the rows.
+import { assert } from '../errors.ts'
+import { flowText, fractionText } from './number-text.ts'
+import { numberOf } from './remark-value.ts'
+import type { RemarkValues } from './remark-value.ts'
+import { say } from './say.ts'
+
+/** "6 L/min"; flush in words. */
+export function flowOf(values: RemarkValues, key: string): string {
+  const value = values[key]
+  assert(value !== undefined, `words/sheet value ${key}`)
+  return typeof value === 'number' ? flowText(value) : say('flush, meter fully open')
+}
+
+/** As each meter is set. */
+export function meteredText(values: RemarkValues): string {
+  return flowOf(values, 'meterLpm')
+}
+
+export function settingText(values: RemarkValues): string {
+  return fractionText(numberOf(values, 'setO2Fraction'))
+}
