@@ -49,6 +49,22 @@ export { readShelf } from './kit/read-shelf.ts'
 export type { Shelf } from './kit/shelf.ts'
 export { DEMO_SHELF } from './kit/demo-shelf/demo-shelf.ts'
 
+// Chains of parts
+export { humidifiersOf, mainLine, placed, sourceOf } from './joining/chain.ts'
+export type { Chain, Join, PartSetting, PlacedPart } from './joining/chain.ts'
+export type { Part, PartKind, TubeSize } from './joining/part.ts'
+export {
+  airMeterPart,
+  fittingPart,
+  humidifierPart,
+  interfacePart,
+  outletPart,
+  sourcePart,
+  tubePart,
+} from './joining/parts-of-shelf.ts'
+export { openingsOf, patientPart, patientPartFor } from './joining/patient-part.ts'
+export type { ChainPatient } from './joining/patient-part.ts'
+
 // Cases and plans
 export { readCase } from './patient/read-case.ts'
 export { writeCase } from './patient/write-case.ts'

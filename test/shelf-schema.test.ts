@@ -4,9 +4,11 @@ import { join } from 'node:path'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, it } from 'vitest'
 import { DEMO_SHELF } from '../src/kit/demo-shelf/demo-shelf.ts'
+import { END_IDS, GAS_IDS } from '../src/kit/ends.ts'
 import { FAMILY_IDS, SIZE_IDS } from '../src/kit/family-id.ts'
 import { readShelf } from '../src/kit/read-shelf.ts'
-import { HUMIDIFIER_KINDS } from '../src/kit/shelf.ts'
+import { FITTING_KINDS, OUTLET_KINDS, TUBE_KINDS } from '../src/kit/part-rows.ts'
+import { AFTER_FAILURE, HUMIDIFIER_KINDS, MODE_KINDS, YES_NO_UNKNOWN } from '../src/kit/shelf.ts'
 import { KEYS, METER_CLASSES, RULES, SOURCE_KINDS, UNITS_ON_SCALE } from '../src/kit/shelf-rules.ts'
 import { FLOWMETER_KINDS } from '../src/physics/flowmeter.ts'
 import { SOURCE_PURITY } from '../src/physics/source-purity.ts'
@@ -56,6 +58,14 @@ describe('schema of a shelf file', () => {
     ['meteredSource', KEYS['wall-flowmeter']],
     ['nebuliser', KEYS['jet-nebuliser']],
     ['blendedSource', KEYS.blender],
+    ['ventilatorSource', KEYS.ventilator],
+    ['tubing', KEYS.tubing],
+    ['outlet', KEYS.outlet],
+    ['airMeter', KEYS.airMeter],
+    ['tube', KEYS.tube],
+    ['fitting', KEYS.fitting],
+    ['failure', KEYS.failure],
+    ['mode', KEYS.mode],
   ])('knows the same fields of %s as the reader', (definition, keys) => {
     expect(keysOf(definition)).toEqual([...keys].toSorted())
   })
@@ -72,12 +82,16 @@ describe('schema of a shelf file', () => {
     expect(choicesOf('meter', 'meterClass')).toEqual(METER_CLASSES)
     expect(choicesOf('meteredSource', 'markedIn')).toEqual(UNITS_ON_SCALE)
     expect(choicesOf('meteredSource', 'purity')).toEqual(Object.keys(SOURCE_PURITY))
-    const kinds = [
-      ...choicesOf('meteredSource', 'kind'),
-      'jet-nebuliser',
-      ...choicesOf('blendedSource', 'kind'),
-    ]
+    const kinds = [...choicesOf('meteredSource', 'kind'), 'jet-nebuliser', 'blender', 'ventilator']
     expect(kinds).toEqual(SOURCE_KINDS)
+    expect(SCHEMA.$defs['end']?.['enum']).toEqual(END_IDS)
+    expect(SCHEMA.$defs['gas']?.['enum']).toEqual(GAS_IDS)
+    expect(SCHEMA.$defs['yesNoUnknown']?.['enum']).toEqual(YES_NO_UNKNOWN)
+    expect(SCHEMA.$defs['afterFailure']?.['enum']).toEqual(AFTER_FAILURE)
+    expect(choicesOf('mode', 'kind')).toEqual(MODE_KINDS)
+    expect(choicesOf('outlet', 'kind')).toEqual(OUTLET_KINDS)
+    expect(choicesOf('tube', 'kind')).toEqual(TUBE_KINDS)
+    expect(choicesOf('fitting', 'kind')).toEqual(FITTING_KINDS)
   })
 
   it('draws the same bounds as the reader', () => {
@@ -103,6 +117,19 @@ describe('schema of a shelf file', () => {
       minimum: RULES.ratedLpm.min,
       maximum: RULES.ratedLpm.max,
     })
+    for (const [definition, key, rule] of [
+      ['tube', 'lengthM', RULES.lengthM],
+      ['tube', 'boreMm', RULES.boreMm],
+      ['humidifier', 'reliefKpa', RULES.pressureKpa],
+      ['humidifier', 'waterMl', RULES.waterMl],
+      ['humidifier', 'outputMgPerL', RULES.outputMgPerL],
+      ['humidifier', 'tidalMaxMl', RULES.tidalMl],
+      ['blendedSource', 'pushesKpaMax', RULES.pressureKpa],
+    ] as const)
+      expect(SCHEMA.$defs[definition]?.properties[key]).toMatchObject({
+        minimum: rule.min,
+        maximum: rule.max,
+      })
   })
 
   it.each([
@@ -113,6 +140,10 @@ describe('schema of a shelf file', () => {
     ['interfaces', [{ id: 'a', label: 'a', place: 'everywhere', family: 'tent', sizes: [] }]],
     ['sources', [{ id: 'a', label: 'a', place: 'everywhere', kind: 'bottle', count: 1 }]],
     ['humidifiers', [{ id: 'a', label: 'a', place: 'everywhere', kind: 'bubble', count: -1 }]],
+    ['outlets', [{ id: 'a', label: 'a', place: 'everywhere', kind: 'wall-outlet', count: 1 }]],
+    ['tubes', [{ id: 'a', label: 'a', place: 'everywhere', kind: 'hose', count: 1 }]],
+    ['fittings', [{ id: 'a', label: 'a', place: 'everywhere', kind: 'adapter', count: 1 }]],
+    ['airMeters', [{ id: 'a', label: 'a', place: 'everywhere', count: 1 }]],
     ['colour', 'green'],
   ])('refuses a file with a bad %s, as the reader does', (key, value) => {
     const file = { ...demo(), [key]: value }

@@ -17,8 +17,9 @@ import {
   requireField,
 } from './read-fields.ts'
 import type { Opened } from './read-fields.ts'
+import { readEnds } from './read-ends.ts'
 import { readRow } from './read-row.ts'
-import type { InterfaceRow, PrintedSetting, SizeStock } from './shelf.ts'
+import type { FixedTubing, InterfaceRow, PrintedSetting, SizeStock } from './shelf.ts'
 import { KEYS, RULES } from './shelf-rules.ts'
 
 export function readInterface(options: {
@@ -32,11 +33,28 @@ export function readInterface(options: {
   const family = readChoice(node, 'family', FAMILY_IDS)
   const row = readRow(node, options.places)
   const hasCollar = readSwitch(node, 'hasCollar')
+  const inletEnds = readEnds(node, 'inletEnds')
+  const tubing = readTubing(node)
   if (family === undefined) return undefined
   const sizes = readSizes(node, family)
   const settings = readSettings(node, family)
   if (row === undefined || sizes === undefined) return undefined
-  return { ...row, family, sizes, ...given({ settings, hasCollar }) }
+  return { ...row, family, sizes, ...given({ settings, hasCollar, inletEnds, tubing }) }
+}
+
+/** Tubing fixed to the interface. */
+function readTubing(parent: Opened): FixedTubing | undefined {
+  if (!has(parent, 'tubing')) return undefined
+  const node = openFields({
+    problems: parent.problems,
+    path: at(parent, 'tubing'),
+    value: parent.fields.get('tubing'),
+    keys: KEYS.tubing,
+  })
+  if (node === undefined) return undefined
+  const lengthM = readRequiredNumber(node, 'lengthM', RULES.lengthM)
+  const boreMm = readRequiredNumber(node, 'boreMm', RULES.boreMm)
+  return lengthM === undefined || boreMm === undefined ? undefined : { lengthM, boreMm }
 }
 
 function readSizes(node: Opened, family: FamilyId): readonly SizeStock[] | undefined {

@@ -47,6 +47,19 @@ function withWall(fields: object): object {
   return { ...TINY, sources: [{ ...WALL, ...fields }] }
 }
 
+const VENTILATOR = {
+  kind: 'ventilator',
+  stepsLpm: [5],
+  fractionSteps: [0.5],
+  errorRelative: 0.1,
+} as const
+
+/** The smallest shelf with one more row in a list. */
+function withPart(list: string, fields: object): object {
+  const row = { id: 'new', label: 'New', place: 'heron', count: 1, ...fields }
+  return { ...TINY, [list]: [row] }
+}
+
 describe('reading a shelf file', () => {
   it('gives the demo shelf back unchanged', () => {
     const read = readShelf(JSON.parse(JSON.stringify(DEMO_SHELF)))
@@ -116,6 +129,91 @@ describe('reading a shelf file', () => {
       }),
       'RANGE_REVERSED',
       'interfaces[0].settings[0].fastBreathingLpm',
+    ],
+    [
+      'an end it does not know',
+      withWall({ outletEnd: 'nippel' }),
+      'UNKNOWN_CHOICE',
+      'sources[0].outletEnd',
+    ],
+    [
+      'an inlet end it does not know',
+      withMask({ inletEnds: ['nipple', 'x'] }),
+      'UNKNOWN_CHOICE',
+      'interfaces[0].inletEnds[1]',
+    ],
+    [
+      'fixed tubing without a bore',
+      withMask({ tubing: { lengthM: 2 } }),
+      'MISSING_FIELD',
+      'interfaces[0].tubing.boreMm',
+    ],
+    [
+      'an outlet without a gas',
+      withPart('outlets', { kind: 'wall-outlet' }),
+      'MISSING_FIELD',
+      'outlets[0].gas',
+    ],
+    [
+      'a gas it does not know',
+      withPart('outlets', { kind: 'wall-outlet', gas: 'argon' }),
+      'UNKNOWN_CHOICE',
+      'outlets[0].gas',
+    ],
+    [
+      'an air flowmeter without marks',
+      withPart('airMeters', {}),
+      'MISSING_FIELD',
+      'airMeters[0].stepsLpm',
+    ],
+    [
+      'a hose typed in centimetres',
+      withPart('tubes', { kind: 'breathing-hose', lengthM: 180, boreMm: 22 }),
+      'UNIT_SLIP_SUSPECTED',
+      'tubes[0].lengthM',
+    ],
+    [
+      'a tube without a bore',
+      withPart('tubes', { kind: 'oxygen-tubing', lengthM: 2 }),
+      'MISSING_FIELD',
+      'tubes[0].boreMm',
+    ],
+    [
+      'a fitting without ends',
+      withPart('fittings', { kind: 'adapter' }),
+      'MISSING_FIELD',
+      'fittings[0].inletEnds',
+    ],
+    [
+      'a fitting of no kind',
+      withPart('fittings', { inletEnds: [] }),
+      'MISSING_FIELD',
+      'fittings[0].kind',
+    ],
+    [
+      'label flows that cross',
+      withPart('humidifiers', { kind: 'heated', ratedMinLpm: 9, ratedMaxLpm: 3 }),
+      'RANGE_REVERSED',
+      'humidifiers[0].ratedMaxLpm',
+    ],
+    [
+      'breath sizes that cross',
+      withPart('humidifiers', { kind: 'exchanger', tidalMinMl: 900, tidalMaxMl: 90 }),
+      'RANGE_REVERSED',
+      'humidifiers[0].tidalMaxMl',
+    ],
+    ['a mode on a flowmeter', withWall({ modes: [] }), 'UNKNOWN_FIELD', 'sources[0].modes'],
+    [
+      'a ventilator mode of no kind',
+      withPart('sources', { ...VENTILATOR, modes: [{ label: 'x' }] }),
+      'MISSING_FIELD',
+      'sources[0].modes[0].kind',
+    ],
+    [
+      'a failure it does not know',
+      withPart('sources', { ...VENTILATOR, failure: { air: 'dies' } }),
+      'UNKNOWN_CHOICE',
+      'sources[0].failure.air',
     ],
     ['no meter', withWall({ meter: undefined }), 'MISSING_FIELD', 'sources[0].meter'],
     [

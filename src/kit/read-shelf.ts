@@ -3,8 +3,8 @@ import type { Problem } from '../errors.ts'
 import {
   at,
   given,
+  has,
   openFields,
-  readChoice,
   readCount,
   readList,
   readNumber,
@@ -14,11 +14,12 @@ import {
   requireField,
 } from './read-fields.ts'
 import type { Opened } from './read-fields.ts'
+import { readHumidifier } from './read-humidifiers.ts'
 import { readInterface } from './read-interfaces.ts'
-import { readRow } from './read-row.ts'
+import { readAirMeter, readFitting, readOutlet, readTube } from './read-parts.ts'
 import { readSource } from './read-sources.ts'
-import { EVERYWHERE, HUMIDIFIER_KINDS, SHELF_VERSION } from './shelf.ts'
-import type { HumidifierRow, Shelf, Ward } from './shelf.ts'
+import { EVERYWHERE, SHELF_VERSION } from './shelf.ts'
+import type { Shelf, Ward } from './shelf.ts'
 import { KEYS, RULES } from './shelf-rules.ts'
 
 export type ReadShelf =
@@ -44,6 +45,7 @@ function shelfOf(root: Opened): Shelf | undefined {
   const interfaces = readRows(root, 'interfaces', (row) => readInterface({ ...row, places }))
   const sources = readRows(root, 'sources', (row) => readSource({ ...row, places }))
   const humidifiers = readRows(root, 'humidifiers', (row) => readHumidifier({ ...row, places }))
+  const parts = readParts(root, places)
   if (hospital === undefined) return undefined
   return {
     version: SHELF_VERSION,
@@ -53,7 +55,22 @@ function shelfOf(root: Opened): Shelf | undefined {
     interfaces,
     sources,
     humidifiers,
+    ...parts,
   }
+}
+
+/** Lists that a shelf may leave out. */
+function readParts(root: Opened, places: readonly string[]) {
+  const optional = <R extends { readonly id: string }>(
+    key: string,
+    readOne: (row: Unread & { readonly places: readonly string[] }) => R | undefined,
+  ) => (has(root, key) ? readRows(root, key, (row) => readOne({ ...row, places })) : undefined)
+  return given({
+    outlets: optional('outlets', readOutlet),
+    airMeters: optional('airMeters', readAirMeter),
+    tubes: optional('tubes', readTube),
+    fittings: optional('fittings', readFitting),
+  })
 }
 
 function readVersion(root: Opened): void {
@@ -97,16 +114,4 @@ function readWard(row: Unread): Ward | undefined {
   if (id === EVERYWHERE) report(node, { code: 'DUPLICATE_ID', path: at(node, 'id'), value: id })
   if (id === undefined || name === undefined || beds === undefined) return undefined
   return { id, name, beds }
-}
-
-function readHumidifier(
-  row: Unread & { readonly places: readonly string[] },
-): HumidifierRow | undefined {
-  const node = openFields({ ...row, keys: KEYS.humidifier })
-  if (node === undefined) return undefined
-  const kind = readChoice(node, 'kind', HUMIDIFIER_KINDS)
-  const head = readRow(node, row.places)
-  const count = readCount(node, 'count', RULES.count)
-  if (kind === undefined || head === undefined || count === undefined) return undefined
-  return { ...head, kind, count }
 }

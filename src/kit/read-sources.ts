@@ -19,6 +19,8 @@ import {
   requireField,
 } from './read-fields.ts'
 import type { NumberRule, Opened } from './read-fields.ts'
+import { readOwnEnds } from './read-ends.ts'
+import { readMixerFacts } from './read-mixer-facts.ts'
 import { readRow } from './read-row.ts'
 import type { ShelfSource } from './shelf.ts'
 import { KEYS, METER_CLASSES, RULES, SOURCE_KINDS, UNITS_ON_SCALE } from './shelf-rules.ts'
@@ -36,7 +38,7 @@ export function readSource(options: {
   const read = readChoice(node, 'kind', SOURCE_KINDS)
   const row = readRow(node, options.places)
   const count = readCount(node, 'count', RULES.count)
-  const usage = readUsage(node)
+  const usage = { ...readUsage(node), ...readOwnEnds(node), ...readMixerFacts(node) }
   const settings = read === undefined ? undefined : readSettings(node, read)
   if (row === undefined || count === undefined || settings === undefined) return undefined
   const source: ShelfSource = { ...row, count, ...settings, ...usage }
@@ -50,18 +52,21 @@ function kindOf(value: unknown): SourceKind | undefined {
 }
 
 type Settings<S> = S extends ShelfSource ? Omit<S, keyof ReadElsewhere> : never
-type ReadElsewhere = Pick<
-  ShelfSource,
-  | 'id'
-  | 'label'
-  | 'count'
-  | 'place'
-  | 'wardMarking'
-  | 'usedStepsLpm'
-  | 'usedFractions'
-  | 'usedFor'
-  | 'markedIn'
->
+type ReadElsewhere = Omit<ShelfSource, keyof SourceSettings>
+/** What a kind of source has of its own. */
+type SourceSettings = Pick<ShelfSource, 'kind'> & {
+  readonly [
+    K in
+      | 'meter'
+      | 'purity'
+      | 'settings'
+      | 'driveLpmMax'
+      | 'jets'
+      | 'stepsLpm'
+      | 'fractionSteps'
+      | 'errorRelative'
+  ]: unknown
+}
 
 function readSettings(node: Opened, kind: SourceKind): Settings<ShelfSource> | undefined {
   if (kind === 'blender' || kind === 'ventilator') return readBlend(node, kind)

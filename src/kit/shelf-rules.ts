@@ -44,13 +44,46 @@ export const RULES = {
     slipFactor: PER_CENT,
   },
   errorRelative: { code: 'VALUE_OUT_OF_RANGE', min: 0, max: 0.5 },
+  lengthM: { code: 'SIZE_OUT_OF_RANGE', min: 0.02, max: 30, unit: 'm', slipFactor: PER_CENT },
+  boreMm: { code: 'SIZE_OUT_OF_RANGE', min: 1, max: 40, unit: 'mm' },
+  pressureKpa: { code: 'PRESSURE_OUT_OF_RANGE', min: 0.1, max: 400, unit: 'kPa' },
+  waterMl: { code: 'VOLUME_OUT_OF_RANGE', min: 1, max: 5000, unit: 'mL' },
+  outputMgPerL: { code: 'HUMIDITY_OUT_OF_RANGE', min: 0, max: 44, unit: 'mg/L' },
+  tidalMl: { code: 'VOLUME_OUT_OF_RANGE', min: 1, max: 3000, unit: 'mL' },
 } as const satisfies Readonly<Record<string, NumberRule>>
 
 const ROW = ['id', 'label', 'place', 'wardMarking'] as const
-const SOURCE = ['kind', ...ROW, 'count', 'usedStepsLpm', 'usedFor', 'markedIn'] as const
+const OWN_ENDS = ['inletEnds', 'outletEnd'] as const
+const LABEL = ['ratedMinLpm', 'ratedMaxLpm'] as const
+const SOURCE = [
+  'kind',
+  ...ROW,
+  'count',
+  'usedStepsLpm',
+  'usedFor',
+  'markedIn',
+  ...OWN_ENDS,
+] as const
 const METERED = [...SOURCE, 'meter', 'purity'] as const
-const BLENDED = [...SOURCE, 'stepsLpm', 'fractionSteps', 'errorRelative', 'usedFractions'] as const
-const NEBULISER = [...METERED, 'settings', 'driveLpmMax', 'jets', 'usedFractions'] as const
+const BLENDED = [
+  ...SOURCE,
+  'stepsLpm',
+  'fractionSteps',
+  'errorRelative',
+  'usedFractions',
+  'pushesKpaMax',
+  'failure',
+  'biasFlowAddsToUse',
+] as const
+const VENTILATOR = [...BLENDED, 'leakCompensationAddsToUse', 'modes'] as const
+const NEBULISER = [
+  ...METERED,
+  'settings',
+  'driveLpmMax',
+  'jets',
+  'usedFractions',
+  'isHeated',
+] as const
 
 /** Every field of every object of a shelf file. */
 export const KEYS = {
@@ -63,12 +96,45 @@ export const KEYS = {
     'interfaces',
     'sources',
     'humidifiers',
+    'outlets',
+    'airMeters',
+    'tubes',
+    'fittings',
   ],
   ward: ['id', 'name', 'beds'],
-  interface: ['family', ...ROW, 'sizes', 'settings', 'hasCollar'],
+  interface: ['family', ...ROW, 'sizes', 'settings', 'hasCollar', 'inletEnds', 'tubing'],
+  tubing: ['lengthM', 'boreMm'],
   size: ['size', 'count', 'ratedMinLpm', 'ratedMaxLpm'],
   setting: ['o2Fraction', 'minimumLpm', 'fastBreathingLpm'],
-  humidifier: ['kind', ...ROW, 'count'],
+  humidifier: [
+    'kind',
+    ...ROW,
+    'count',
+    ...OWN_ENDS,
+    ...LABEL,
+    'reliefKpa',
+    'waterMl',
+    'outputMgPerL',
+    'tidalMinMl',
+    'tidalMaxMl',
+  ],
+  outlet: ['kind', ...ROW, 'gas', 'count', 'outletEnd'],
+  airMeter: [...ROW, 'count', 'stepsLpm', ...OWN_ENDS],
+  tube: [
+    'kind',
+    ...ROW,
+    'count',
+    'lengthM',
+    'boreMm',
+    'isHeated',
+    'hasWaterTrap',
+    'inletEnd',
+    'outletEnd',
+    ...LABEL,
+  ],
+  fitting: ['kind', ...ROW, 'count', ...OWN_ENDS, 'openEnds', 'hasPorts', ...LABEL],
+  failure: ['air', 'oxygen', 'mains'],
+  mode: ['label', 'kind'],
   meter: ['kind', 'stepsLpm', 'flush', 'meterClass'],
   flush: ['lowLpm', 'medianLpm', 'highLpm', 'source'],
   'wall-flowmeter': METERED,
@@ -77,6 +143,6 @@ export const KEYS = {
   concentrator: METERED,
   'jet-nebuliser': NEBULISER,
   blender: BLENDED,
-  ventilator: BLENDED,
-  anySource: [...NEBULISER, 'stepsLpm', 'fractionSteps', 'errorRelative'],
+  ventilator: VENTILATOR,
+  anySource: [...NEBULISER, ...VENTILATOR],
 } as const satisfies Readonly<Record<string, readonly string[]>>

@@ -1,6 +1,9 @@
-// What a hospital's shelf holds: wards, interfaces with sizes and counts, gas sources, humidifiers. Leaves out connectors, tubing and what is joined to what.
+// What a hospital's shelf holds: wards, interfaces with sizes and counts, gas sources, humidifiers, and the parts between them. Leaves out what joins to what.
 import type { EntrainmentSetting } from './families/entrainment.ts'
+import type { EndId } from './ends.ts'
 import type { FamilyId, SizeId } from './family-id.ts'
+import type { AirMeterRow, FittingRow, OutletRow, TubeRow } from './part-rows.ts'
+import type { LabelFlow, OwnEnds, ShelfRow } from './shelf-row.ts'
 import type { SourceRow } from './source-row.ts'
 
 export const SHELF_VERSION = 1
@@ -27,15 +30,6 @@ export interface SizeStock {
 export type PrintedSetting = Pick<EntrainmentSetting, 'o2Fraction' | 'minimumLpm'> &
   Partial<Pick<EntrainmentSetting, 'fastBreathingLpm'>>
 
-interface ShelfRow {
-  readonly id: string
-  readonly label: string
-  /** A ward's id, or EVERYWHERE. */
-  readonly place: string
-  /** The ward's own marking, such as a colour; read by nobody. */
-  readonly wardMarking?: string
-}
-
 export interface InterfaceRow extends ShelfRow {
   readonly family: FamilyId
   readonly sizes: readonly SizeStock[]
@@ -43,23 +37,84 @@ export interface InterfaceRow extends ShelfRow {
   readonly settings?: readonly PrintedSetting[]
   /** A humidification collar fits over the air ports. */
   readonly hasCollar?: boolean
+  /** Where the gas comes in, if not by the usual end of the family. */
+  readonly inletEnds?: readonly EndId[]
+  /** Tubing that is fixed to it, as on most cannulas. */
+  readonly tubing?: FixedTubing
+}
+
+export interface FixedTubing {
+  readonly lengthM: number
+  readonly boreMm: number
 }
 
 /** A gas source, with what this hospital uses of it: steps out of those the scale has, and for which interfaces. */
-export type ShelfSource = SourceRow & {
-  readonly usedStepsLpm?: readonly number[]
-  readonly usedFractions?: readonly number[]
-  /** What it is kept for here; where absent, whatever it can feed. */
-  readonly usedFor?: readonly FamilyId[]
-  /** Unit printed on the scale; L/min where absent. */
-  readonly markedIn?: 'L/min' | 'mL/min'
+export type ShelfSource = SourceRow &
+  OwnEnds & {
+    readonly usedStepsLpm?: readonly number[]
+    readonly usedFractions?: readonly number[]
+    /** What it is kept for here; where absent, whatever it can feed. */
+    readonly usedFor?: readonly FamilyId[]
+    /** Unit printed on the scale; L/min where absent. */
+    readonly markedIn?: 'L/min' | 'mL/min'
+    /** Highest pressure it pushes with before it gives way or alarms, kPa; blenders and ventilators. */
+    readonly pushesKpaMax?: number
+    /** Blenders and ventilators: what leaves them when a supply fails. Absent is unknown. */
+    readonly failure?: SupplyFailure
+    /** Ventilators and blenders: gas drawn beyond what the patient line carries. Absent is unknown. */
+    readonly biasFlowAddsToUse?: YesNoUnknown
+    readonly leakCompensationAddsToUse?: YesNoUnknown
+    /** Ventilators: modes that can be chosen. */
+    readonly modes?: readonly VentilatorMode[]
+    /** Jet nebulisers: a heater warms the bottle. */
+    readonly isHeated?: boolean
+  }
+
+export const YES_NO_UNKNOWN = ['yes', 'no', 'unknown'] as const
+export type YesNoUnknown = (typeof YES_NO_UNKNOWN)[number]
+
+export const AFTER_FAILURE = [
+  'goes-on',
+  'oxygen-alone',
+  'air-alone',
+  'room-air-only',
+  'nothing',
+  'unknown',
+] as const
+/** What still comes out after a supply has failed. */
+export type AfterFailure = (typeof AFTER_FAILURE)[number]
+
+export interface SupplyFailure {
+  readonly air?: AfterFailure
+  readonly oxygen?: AfterFailure
+  readonly mains?: AfterFailure
 }
 
-export const HUMIDIFIER_KINDS = ['bubble', 'collar', 'heated'] as const
+export const MODE_KINDS = ['constant-flow', 'cycles-pressure'] as const
+/** constant-flow: an even stream and no breaths. cycles-pressure: any mode that gives or supports breaths. */
+export type ModeKind = (typeof MODE_KINDS)[number]
 
-export interface HumidifierRow extends ShelfRow {
-  readonly kind: (typeof HUMIDIFIER_KINDS)[number]
+export interface VentilatorMode {
+  readonly label: string
+  readonly kind: ModeKind
+}
+
+export const HUMIDIFIER_KINDS = ['bubble', 'collar', 'heated', 'pass-over', 'exchanger'] as const
+export type HumidifierKind = (typeof HUMIDIFIER_KINDS)[number]
+
+/** Large-volume jet nebulisers stand among the sources, as they set flow and fraction. */
+export interface HumidifierRow extends ShelfRow, OwnEnds, LabelFlow {
+  readonly kind: HumidifierKind
   readonly count: number
+  /** Pressure at which its relief valve opens, kPa. */
+  readonly reliefKpa?: number
+  /** Water it holds when full, mL. */
+  readonly waterMl?: number
+  /** Water given off as printed, mg/L; exchangers: moisture returned. */
+  readonly outputMgPerL?: number
+  /** Exchangers: breath sizes printed, mL. */
+  readonly tidalMinMl?: number
+  readonly tidalMaxMl?: number
 }
 
 export interface Shelf {
@@ -72,6 +127,12 @@ export interface Shelf {
   readonly interfaces: readonly InterfaceRow[]
   readonly sources: readonly ShelfSource[]
   readonly humidifiers: readonly HumidifierRow[]
+  /** Wall outlets and cylinders by gas. */
+  readonly outlets?: readonly OutletRow[]
+  /** Flowmeters for air, kept apart from those for oxygen. */
+  readonly airMeters?: readonly AirMeterRow[]
+  readonly tubes?: readonly TubeRow[]
+  readonly fittings?: readonly FittingRow[]
 }
 
 /** Whether a ward can take the row from where it lies; without a ward, every row can be taken. */

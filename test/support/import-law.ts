@@ -45,7 +45,7 @@ export const IMPORT_LAW: Readonly<Record<Layer, LayerLaw>> = {
   physics: { layers: ['errors', 'units'], packages: [] },
   physiology: { layers: PHYSICS, packages: [] },
   kit: { layers: PHYSICS, packages: [] },
-  joining: { layers: [...PHYSICS, 'kit'], packages: [] },
+  joining: { layers: [...PHYSICS, 'physiology', 'kit'], packages: [] },
   humidity: { layers: KIT, packages: [] },
   patient: { layers: [...PHYSICS, 'physiology', 'kit'], packages: [] },
   delivery: { layers: [...PHYSICS, 'physiology', 'kit'], packages: [] },

@@ -13,6 +13,7 @@ export const DEMO_INTERFACES: readonly InterfaceRow[] = [
     label: 'Nasal cannula',
     place: EVERYWHERE,
     sizes: [stock('preterm', 6), stock('newborn', 10), ...SMALL_TO_LARGE],
+    tubing: { lengthM: 2.1, boreMm: 4 },
   },
   {
     id: 'nasal-catheter',
@@ -133,5 +134,6 @@ export const DEMO_INTERFACES: readonly InterfaceRow[] = [
     label: 'Cannula + mask',
     place: EVERYWHERE,
     sizes: [stock('child', 4), stock('adult', 10)],
+    tubing: { lengthM: 2.1, boreMm: 4 },
   },
 ]

@@ -34,6 +34,7 @@ export const DEMO_MIXERS: readonly ShelfSource[] = [
     settings: [0.35, 0.4, 0.5, 0.6, 0.8, 1],
     driveLpmMax: 15,
     jets: 2,
+    inletEnds: ['thread-oxygen-female', 'thread-oxygen-female'],
     usedStepsLpm: [10, 15],
     usedFractions: [0.6, 1],
     usedFor: ['aerosol-mask', 't-piece', 't-piece-with-limb'],
@@ -50,6 +51,9 @@ export const DEMO_MIXERS: readonly ShelfSource[] = [
     usedStepsLpm: [2, 4, 6, 8, 10, 15, 20],
     usedFractions: [0.21, 0.3, 0.4, 0.5, 0.7, 1],
     usedFor: ['nasal-high-flow', 'head-box', 'tracheostomy-mask'],
+    pushesKpaMax: 20,
+    failure: { air: 'oxygen-alone', oxygen: 'air-alone' },
+    biasFlowAddsToUse: 'yes',
   },
   {
     kind: 'blender',
@@ -63,6 +67,9 @@ export const DEMO_MIXERS: readonly ShelfSource[] = [
     usedStepsLpm: [30, 40, 50, 60],
     usedFractions: [0.3, 0.4, 0.5, 0.6, 0.8, 1],
     usedFor: ['nasal-high-flow', 't-piece-with-limb'],
+    pushesKpaMax: 20,
+    failure: { air: 'oxygen-alone', oxygen: 'air-alone' },
+    biasFlowAddsToUse: 'unknown',
   },
   {
     kind: 'ventilator',
@@ -76,5 +83,14 @@ export const DEMO_MIXERS: readonly ShelfSource[] = [
     usedStepsLpm: [6, 20, 40],
     usedFractions: [0.4, 0.6, 1],
     usedFor: ['nasal-high-flow', 'face-tent', 't-piece', 'aerosol-mask'],
+    pushesKpaMax: 6,
+    failure: { air: 'oxygen-alone', oxygen: 'unknown', mains: 'room-air-only' },
+    biasFlowAddsToUse: 'yes',
+    leakCompensationAddsToUse: 'unknown',
+    modes: [
+      { label: 'Constant flow', kind: 'constant-flow' },
+      { label: 'Pressure support', kind: 'cycles-pressure' },
+      { label: 'Volume control', kind: 'cycles-pressure' },
+    ],
   },
 ]
