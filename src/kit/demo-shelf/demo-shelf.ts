@@ -29,7 +29,7 @@ const HUMIDIFIERS: readonly HumidifierRow[] = [
   {
     id: 'exchanger',
     kind: 'exchanger',
-    label: 'Heat and moisture exchanger (tracheostomy)',
+    label: 'Heat–moisture exchanger (tracheostomy)',
     count: 20,
     place: EVERYWHERE,
     outputMgPerL: 27,

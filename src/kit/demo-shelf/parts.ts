@@ -31,7 +31,7 @@ export const DEMO_OUTLETS: readonly OutletRow[] = [
     id: 'outlet-nitrous',
     kind: 'wall-outlet',
     gas: 'nitrous-oxide-oxygen',
-    label: 'Nitrous oxide outlet',
+    label: 'Outlet (nitrous oxide)',
     place: 'plover',
     count: 2,
   },
@@ -97,7 +97,7 @@ export const DEMO_TUBES: readonly TubeRow[] = [
   {
     id: 'hose-heated',
     kind: 'breathing-hose',
-    label: 'Heated breathing hose 22 mm 1.7 m',
+    label: 'Breathing hose 22 mm 1.7 m, heated',
     place: EVERYWHERE,
     count: 14,
     lengthM: 1.7,
@@ -107,7 +107,7 @@ export const DEMO_TUBES: readonly TubeRow[] = [
   {
     id: 'hose-heated-small',
     kind: 'breathing-hose',
-    label: 'Heated breathing hose 10 mm 1.5 m',
+    label: 'Breathing hose 10 mm 1.5 m, heated',
     place: 'wren',
     count: 6,
     lengthM: 1.5,
@@ -129,7 +129,7 @@ export const DEMO_FITTINGS: readonly FittingRow[] = [
   {
     id: 'limb-to-tubing',
     kind: 'adapter',
-    label: 'Adapter 22 mm to oxygen tubing',
+    label: 'Adapter 22 mm – tubing',
     place: 'plover',
     count: 6,
     inletEnds: ['conical-22-male'],
@@ -147,7 +147,7 @@ export const DEMO_FITTINGS: readonly FittingRow[] = [
   {
     id: 'adapter-small-22',
     kind: 'adapter',
-    label: 'Adapter oxygen tubing to 22 mm',
+    label: 'Adapter tubing – 22 mm',
     place: 'wren',
     count: 4,
     inletEnds: ['nipple'],
@@ -165,7 +165,7 @@ export const DEMO_FITTINGS: readonly FittingRow[] = [
   {
     id: 'y-tubing',
     kind: 'y-piece',
-    label: 'Y-piece for oxygen tubing',
+    label: 'Y-piece (tubing)',
     place: EVERYWHERE,
     count: 5,
     inletEnds: ['nipple', 'nipple'],
@@ -174,7 +174,7 @@ export const DEMO_FITTINGS: readonly FittingRow[] = [
   {
     id: 'y-circuit',
     kind: 'y-piece',
-    label: 'Y-piece of a breathing circuit',
+    label: 'Y-piece (breathing circuit)',
     place: 'plover',
     count: 6,
     inletEnds: ['conical-22-male'],
@@ -212,7 +212,7 @@ export const DEMO_FITTINGS: readonly FittingRow[] = [
   {
     id: 'cuffed-mask',
     kind: 'cuffed-mask',
-    label: 'Cuffed face mask (no ports)',
+    label: 'Cuffed mask (no ports)',
     place: 'plover',
     count: 5,
     inletEnds: ['conical-22-female'],
