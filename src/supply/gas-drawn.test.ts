@@ -61,6 +61,28 @@ describe('gas drawn', () => {
     ])
   })
 
+  it('is a lower bound while the bias flow of a ventilator is not known, and says so', () => {
+    const source = setUp('ventilator', 20, { family: 'nasal-high-flow', setO2Fraction: 0.6 })
+    const unknown = gasDrawn({ setUp: source, barometricKpa: SEA })
+    expect(unknown.isLowerBound).toBe(true)
+    expect(unknown.remarks.map(({ code }) => code)).toContain('BIAS_FLOW_UNKNOWN')
+    const known = gasDrawn({ setUp: source, barometricKpa: SEA, beside: { biasFlowLpm: 0 } })
+    expect(known.isLowerBound).toBe(false)
+  })
+
+  it('takes the rest of a blend from air, all of it together the flow', () => {
+    const blend = setUp('blender-60', 60, { family: 'nasal-high-flow', setO2Fraction: 0.6 })
+    const { oxygenLpm, airLpm } = gasDrawn({ setUp: blend, barometricKpa: SEA })
+    expect(Math.abs((oxygenLpm + airLpm) / 60 - 1)).toBeLessThan(0.08)
+    expect(gasDrawn({ setUp: setUp('wall-15', 4, {}), barometricKpa: SEA }).airLpm).toBe(0)
+  })
+
+  it('takes nothing from pipeline or cylinder where a concentrator makes it', () => {
+    const home = setUp('concentrator-5', 2, {})
+    expect(gasDrawn({ setUp: home, barometricKpa: SEA }).isFromStore).toBe(false)
+    expect(gasDrawn({ setUp: setUp('wall-15', 2, {}), barometricKpa: SEA }).isFromStore).toBe(true)
+  })
+
   it('refuses a negative leak', () => {
     const ask = (): unknown =>
       gasDrawn({ setUp: setUp('wall-15', 2, {}), barometricKpa: SEA, beside: { leakLpm: -1 } })

@@ -1,10 +1,12 @@
 // What a set-up really draws from the oxygen supply: meter, driving flow, oxygen share of a blend, and what runs beside it. Leaves out air drawn from a pipeline.
 import { requireWithin } from '../errors.ts'
+import { flowmeterToBtpsFactor } from '../physics/gas-condition.ts'
 import { deliveredStream, MIDDLE_STREAM } from '../kit/delivered-stream.ts'
 import { oxygenInBlendLpm } from '../kit/feeds.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import { requireBarometricKpa } from '../physics/atmosphere.ts'
+import { supplyRemark, type SupplyRemark } from './supply-remark.ts'
 
 /** Flows beside the set-up's own, L/min; 0 where absent. */
 export interface BesideFlows {
@@ -24,7 +26,25 @@ export interface GasDrawn {
   readonly oxygenLpm: number
   readonly lowLpm: number
   readonly highLpm: number
-  readonly parts: readonly { readonly part: DrawPart; readonly oxygenLpm: number }[]
+  readonly parts: readonly DrawnPart[]
+  /** Air under pressure that a blend takes beside it, L/min as the oxygen. */
+  readonly airLpm: number
+  /** A concentrator makes its own: nothing leaves pipeline or cylinder. */
+  readonly isFromStore: boolean
+  /** True where something that also draws is not known. */
+  readonly isLowerBound: boolean
+  readonly remarks: readonly SupplyRemark[]
+}
+
+export interface DrawnPart {
+  readonly part: DrawPart
+  readonly oxygenLpm: number
+}
+
+export interface DrawQuestion {
+  readonly setUp: SetUp
+  readonly barometricKpa: number
+  readonly beside?: BesideFlows
 }
 
 const BESIDE_LPM_MAX = 100
@@ -33,32 +53,57 @@ const HIGH_DRAW = 0.9
 
 /** Sum of the parts: an entraining valve draws its driving flow alone, a blend its oxygen share (F − 0.2095)/0.7905. Valid 50–107 kPa
  *  and 0–100 L/min beside it, else DomainError. Mass balance; gas-drawn.test.ts. */
-export function gasDrawn(question: {
-  readonly setUp: SetUp
-  readonly barometricKpa: number
-  readonly beside?: BesideFlows
-}): GasDrawn {
-  const { setUp, barometricKpa } = question
-  requireBarometricKpa(barometricKpa)
-  const besideParts = besideOf(setUp, question.beside ?? {})
-  const at = (meter: number): readonly { part: DrawPart; oxygenLpm: number }[] =>
-    [...setUpParts(setUp, barometricKpa, meter), ...besideParts].filter(
-      ({ oxygenLpm }) => oxygenLpm > 0,
-    )
-  const parts = at(MIDDLE_STREAM.meter)
-  return {
+export function gasDrawn(question: DrawQuestion): GasDrawn {
+  const { setUp } = question
+  const parts = partsAt(question, MIDDLE_STREAM.meter)
+  const isBiasUnknown =
+    setUp.source.kind === 'ventilator' && question.beside?.biasFlowLpm === undefined
+  const drawn = {
     oxygenLpm: sum(parts),
-    lowLpm: sum(at(LOW_DRAW)),
-    highLpm: sum(at(HIGH_DRAW)),
+    lowLpm: sum(partsAt(question, LOW_DRAW)),
+    highLpm: sum(partsAt(question, HIGH_DRAW)),
+    airLpm: airBesideLpm(question),
+  }
+  return {
+    ...drawn,
     parts,
+    isFromStore: setUp.source.kind !== 'concentrator',
+    isLowerBound: isBiasUnknown,
+    remarks: [
+      ...(isBiasUnknown ? [supplyRemark('BIAS_FLOW_UNKNOWN')] : []),
+      ...(setUp.flow.kind === 'flush' || setUp.over?.flow.kind === 'flush'
+        ? [supplyRemark('FLUSH_DRAW_UNCERTAIN', { lowLpm: drawn.lowLpm, highLpm: drawn.highLpm })]
+        : []),
+      ...(drawn.airLpm > 0 ? [supplyRemark('BLEND_NEEDS_AIR', { airLpm: drawn.airLpm })] : []),
+    ],
   }
 }
 
-function setUpParts(
-  setUp: SetUp,
-  barometricKpa: number,
-  meter: number,
-): readonly { part: DrawPart; oxygenLpm: number }[] {
+/** What is drawn when the meters stand at `meterU` of what is not known of them, 0–1; for simulations. Valid as gasDrawn. */
+export function oxygenDrawnLpm(question: DrawQuestion, meterU: number): number {
+  return sum(partsAt(question, meterU))
+}
+
+function partsAt({ setUp, barometricKpa, beside }: DrawQuestion, meterU: number): DrawnPart[] {
+  requireBarometricKpa(barometricKpa)
+  return [...setUpParts(setUp, barometricKpa, meterU), ...besideOf(setUp, beside ?? {})].filter(
+    ({ oxygenLpm }) => oxygenLpm > 0,
+  )
+}
+
+/** The rest of a blend, in the litres of the oxygen. */
+function airBesideLpm({ setUp, barometricKpa }: DrawQuestion): number {
+  const { source, flow, setO2Fraction } = setUp
+  if (source.kind !== 'blender' && source.kind !== 'ventilator') return 0
+  const stream = deliveredStream(
+    { source, flow, setO2Fraction, entrainsAir: 'no', barometricKpa },
+    MIDDLE_STREAM,
+  )
+  const standardLpm = stream.totalLpmBtps / flowmeterToBtpsFactor({ barometricKpa })
+  return Math.max(0, standardLpm - stream.oxygenUsedLpm)
+}
+
+function setUpParts(setUp: SetUp, barometricKpa: number, meter: number): readonly DrawnPart[] {
   const draw = { ...MIDDLE_STREAM, meter }
   const { source, over } = setUp
   const own = deliveredStream(
@@ -80,10 +125,7 @@ function setUpParts(
   return [ownPart, { part: 'MASK_OVER', oxygenLpm: mask.oxygenUsedLpm }]
 }
 
-function besideOf(
-  setUp: SetUp,
-  beside: BesideFlows,
-): readonly { part: DrawPart; oxygenLpm: number }[] {
+function besideOf(setUp: SetUp, beside: BesideFlows): readonly DrawnPart[] {
   const biasFlowLpm = checked('biasFlowLpm', beside.biasFlowLpm)
   return [
     {
