@@ -71,7 +71,7 @@ export { writeCase } from './patient/write-case.ts'
 export type { Case, Goal, OnNow } from './patient/case.ts'
 export { GOAL_REASONS } from './planning/goal-reasons.ts'
 export { makePlan, MODEL_VERSION } from './planning/plan.ts'
-export type { PlanQuestion } from './planning/plan.ts'
+export type { PlanQuestion } from './planning/plan-setting.ts'
 export { bedsideBreath } from './planning/bedside-breath.ts'
 export { setUpOfOnNow } from './planning/on-now.ts'
 export type {

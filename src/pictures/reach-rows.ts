@@ -54,6 +54,12 @@ export function reachShape(plan: Plan, most: number): ReachShape {
   return { rows, axis: { kind: 'saturation', min, max: 100, tick, goal } }
 }
 
+/** A row of no rank on the axis of the others, such as what is on now. */
+export function reachRowOf(ranked: RankedSetUp, axis: ReachAxis): ReachRow {
+  const band = axis.kind === 'saturation' ? ranked.saturationPercent : null
+  return { ranked, band: band ?? ranked.effectiveO2Fraction, otherSteps: [] }
+}
+
 function isSameChain(a: RankedSetUp, b: RankedSetUp): boolean {
   return (
     a.setUp.family === b.setUp.family &&

@@ -5,8 +5,9 @@ import type { DeliveredBreath } from '../delivery/delivered-breath.ts'
 import { MIDDLE_INTERFACE } from '../delivery/delivery-body.ts'
 import type { Network } from '../delivery/network.ts'
 import { createPeriodicSolver } from '../delivery/periodic.ts'
+import type { PeriodicSolver } from '../delivery/periodic.ts'
 import { placeSetUp } from '../inference/delivery-points.ts'
-import type { DeliveryPoint } from '../inference/delivery-points.ts'
+import type { DeliveryPoint, PlacedSetUp } from '../inference/delivery-points.ts'
 import { seededUniform } from '../inference/latin-hypercube.ts'
 import { deliveryBodyOf } from '../inference/patient-sampler.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
@@ -17,6 +18,7 @@ import type { PatientDraw } from '../patient/draw.ts'
 import { btps, conditionFactor, STPD } from '../physics/gas-condition.ts'
 import { lpmFromMlPerMin, mlPerSFromLps } from '../units/flow.ts'
 import { meanAirwayPressure } from './airway-pressure.ts'
+import { atRate } from './holds-until.ts'
 import type { Band } from './plan-types.ts'
 import { bandOf } from './score.ts'
 
@@ -42,10 +44,18 @@ const RIBBON_RESOLUTION = 40
 /** Breaths of the series: about four minutes at rest. */
 const SERIES_BREATHS = 64
 
-/** The middle patient, face, meter and lungs on a set-up. Rates typed on what is on now count. */
-export function bedsideBreath(question: BedsideQuestion): BedsideBreath {
+interface MiddleBreath {
+  readonly patient: PatientDraw
+  readonly point: DeliveryPoint
+  readonly placed: PlacedSetUp
+  readonly solver: PeriodicSolver
+  readonly breath: DeliveredBreath
+}
+
+function middle(question: BedsideQuestion & { readonly ratePerMin?: number }): MiddleBreath {
   const patient = middlePatient(question.case)
-  const point = middlePoint(patient, question.setUp)
+  const typed = middlePoint(patient, question.setUp)
+  const point = question.ratePerMin === undefined ? typed : atRate(typed, question.ratePerMin)
   const placed = placeSetUp(question.setUp, point, patient.barometricPressureKpa)
   const solver = createPeriodicSolver()
   const { network, sourceO2Fraction } = placed
@@ -59,6 +69,20 @@ export function bedsideBreath(question: BedsideQuestion): BedsideBreath {
     },
     solver,
   )
+  return { patient, point, placed, solver, breath }
+}
+
+/** The ribbon alone, at another breathing rate where one is given: volume, duty and lungs stay. */
+export function middleBreath(
+  question: BedsideQuestion & { readonly ratePerMin?: number },
+): DeliveredBreath {
+  return middle(question).breath
+}
+
+/** The middle patient, face, meter and lungs on a set-up. Rates typed on what is on now count. */
+export function bedsideBreath(question: BedsideQuestion): BedsideBreath {
+  const { patient, point, placed, solver, breath } = middle(question)
+  const { network, sourceO2Fraction } = placed
   const series = breathSeries({
     mean: point.body.breath,
     variability: patient.variability,

@@ -10,6 +10,8 @@ import type { HoldsUntil } from './plan-types.ts'
 const RATE_MIN = 4
 const RATE_MAX = 60
 const RATE_MAX_SMALL = 100
+/** Whoever breathes faster than this now is small: /min. */
+const SMALL_FROM = 45
 /** Draws around the middle that are followed; odd, so that a median is one of them. */
 const FOLLOWED = 5
 /** Halvings of the bracket: within half a breath per minute. */
@@ -21,6 +23,15 @@ export interface HoldsQuestion {
   /** Shown saturation of each draw with the rates as drawn. */
   readonly shownPercent: Float64Array
   readonly effectiveO2Fraction: Float64Array
+}
+
+/** The rates over which a set-up is followed from the rate now. */
+export function ratesFollowed(nowPerMin: number): {
+  readonly minPerMin: number
+  readonly maxPerMin: number
+} {
+  const maxPerMin = nowPerMin > SMALL_FROM ? RATE_MAX_SMALL : RATE_MAX
+  return { minPerMin: Math.min(RATE_MIN, nowPerMin), maxPerMin: Math.max(maxPerMin, nowPerMin) }
 }
 
 /** Tidal volume, duty and lungs stay; only the rate changes. Rates searched: 4–60 /min, to 100 where the patient breathes faster than 45. */
@@ -36,7 +47,7 @@ export function holdsUntil(question: HoldsQuestion): HoldsUntil {
     sideOf(question, followed, ratePerMin)
   const sideNow = sideAt(now)
   if (sideNow !== null) return { ratePerMin: null, side: sideNow }
-  const fastest = now > 45 ? RATE_MAX_SMALL : RATE_MAX
+  const fastest = ratesFollowed(now).maxPerMin
   for (const end of [fastest, RATE_MIN]) {
     const side = sideAt(end)
     if (side === null) continue
@@ -99,7 +110,8 @@ function sideOf(
   return median > high ? 'above' : null
 }
 
-function atRate(point: DeliveryPoint, ratePerMin: number): DeliveryPoint {
+/** The same draw breathing at another rate; all else stays. */
+export function atRate(point: DeliveryPoint, ratePerMin: number): DeliveryPoint {
   const breath: BreathPattern = { ...point.body.breath, ratePerMin }
   return { ...point, body: { ...point.body, breath } }
 }

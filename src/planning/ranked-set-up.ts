@@ -74,7 +74,7 @@ export function rankedSetUp(question: RankedQuestion): RankedSetUp {
 }
 
 /** Not where the oximeter is not to be trusted, nor where comfort is the goal and a number would only mislead. */
-function showsSaturation(setting: Setting): boolean {
+export function showsSaturation(setting: Setting): boolean {
   return setting.goal.kind === 'saturation' || setting.goal.kind === 'fraction'
 }
 
@@ -85,7 +85,8 @@ function bloodBands(evaluation: Evaluation): BloodBands {
   }
 }
 
-function chanceFor(setting: Setting, evaluation: Evaluation): Chance | null {
+/** Null for a goal without a range. */
+export function chanceFor(setting: Setting, evaluation: Evaluation): Chance | null {
   const { goal } = setting
   if (goal.kind === 'saturation') {
     return chanceOf(evaluation.shownPercent, { low: goal.lowPercent, high: goal.highPercent })
@@ -93,7 +94,7 @@ function chanceFor(setting: Setting, evaluation: Evaluation): Chance | null {
   return goal.kind === 'fraction' ? chanceOf(evaluation.effectiveO2Fraction, goal) : null
 }
 
-function printedRange(
+export function printedRange(
   printed: PrintedAnswer,
 ): { readonly low: number; readonly high: number } | null {
   return printed.kind === 'range' ? { low: printed.low, high: printed.high } : null

@@ -5,7 +5,7 @@ import { accessibilityFaults, openApp } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
 import {
   answered,
-  answerName,
+  firstName,
   focusedLabel,
   openBedside,
   refused,
@@ -69,7 +69,7 @@ describe('bedside page, accessible', () => {
       await page.reload()
       await answered(page)
       await show(shown)
-      for (const part of ['.answer-name', '.primary-value', '.scale']) {
+      for (const part of ['.first-name', '.first-gives']) {
         const box = await page.locator(part).boundingBox()
         expect((box?.y ?? Infinity) + (box?.height ?? 0)).toBeLessThanOrEqual(shown.height)
       }
@@ -127,6 +127,7 @@ describe('bedside page, accessible', () => {
   })
 
   it('has no fault where input is refused', async () => {
+    await page.setViewportSize({ width: 1440, height: 900 })
     await page.reload()
     await answered(page)
     await typeInto(page, 'age', '1.2.3')
@@ -149,7 +150,7 @@ describe('bedside page, accessible', () => {
     await tabTo('Example case')
     await page.keyboard.press('ArrowDown')
     await answered(page)
-    const name = await answerName(page)
+    const name = await firstName(page)
     await tabTo('age')
     await page.keyboard.press('Control+A')
     await page.keyboard.type('500')
@@ -158,10 +159,12 @@ describe('bedside page, accessible', () => {
     await page.keyboard.type('60')
     await answered(page)
     expect(await typedIn(page, 'age')).toBe('60')
-    const chosen = page.locator('.ranked input[type="radio"]:checked')
+    const chosen = page.locator('.ranked-row input[type="radio"]:checked')
     await chosen.focus()
     await page.keyboard.press('ArrowDown')
-    expect(await page.locator('.ranked-row').nth(1).getByRole('radio').isChecked()).toBe(true)
+    expect(await page.locator('.ranked .ranked-row').first().getByRole('radio').isChecked()).toBe(
+      true,
+    )
     expect(name).not.toBe('')
   })
 

@@ -50,12 +50,34 @@ export async function typedIn(page: Page, label: string): Promise<string> {
   return await page.getByRole('textbox', { name: label }).inputValue()
 }
 
+/** The big number of the set-up in sight. */
 export async function primaryNumber(page: Page): Promise<number> {
   return Number(await page.locator('.primary-value').innerText())
 }
 
-export async function answerName(page: Page): Promise<string> {
+/** The set-up in sight. */
+export async function shownName(page: Page): Promise<string> {
   return await page.locator('.answer-name').innerText()
+}
+
+/** The set-up that stands first. */
+export async function firstName(page: Page): Promise<string> {
+  return await page.locator('.first-name').innerText()
+}
+
+/** The fraction that the first gives. */
+export async function firstNumber(page: Page): Promise<number> {
+  const said = /[01](?:\.\d+)?/.exec(await page.locator('.first-gives').innerText())
+  return Number(said?.[0])
+}
+
+/** Puts a ranked set-up in sight, counted from 1. */
+export async function chooseRow(page: Page, nth: number): Promise<void> {
+  await page
+    .locator('.ranked .ranked-row')
+    .nth(nth - 1)
+    .getByRole('radio')
+    .check()
 }
 
 /** Label of the field that has the focus, empty where none has. */

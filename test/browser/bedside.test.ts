@@ -5,7 +5,9 @@ import { openApp } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
 import {
   answered,
-  answerName,
+  chooseRow,
+  firstName,
+  firstNumber,
   focusedLabel,
   openBedside,
   pickExample,
@@ -13,6 +15,7 @@ import {
   problemAt,
   refused,
   sectionOf,
+  shownName,
   typedIn,
   typeInto,
 } from './bedside-steps.ts'
@@ -33,26 +36,31 @@ afterAll(async () => {
 describe('bedside page', () => {
   it('opens with an example answered: set-up, one number with its spread and the printed one, one sentence why', async () => {
     expect(await page.getByLabel('Example case').inputValue()).toBe('nasal-cannula')
-    expect(await answerName(page)).toMatch(/L\/min|flush/)
+    expect(await firstName(page)).toMatch(/L\/min|flush/)
+    expect(await page.locator('.first-gives').innerText()).toMatch(/inhaled about [01]/i)
+    expect(await page.locator('.first-why').innerText()).toMatch(/^The best chance .* \d+\s%/)
     const number = await primaryNumber(page)
     expect(number).toBeGreaterThan(0.21)
     expect(number).toBeLessThanOrEqual(1)
     const spread = await page.locator('.spread-text').innerText()
     expect(spread).toMatch(/0\.\d+–[01](\.\d+)? for 8 of 10 patients/)
     expect(spread).toMatch(/printed/)
-    expect(await page.locator('.why').innerText()).toMatch(/^The best chance .* \d+\s%/)
+    expect(await page.locator('.answer .eyebrow').innerText()).toMatch(/^On now, against/)
+    expect(await shownName(page)).toMatch(/^Nasal cannula, adult, 3.L\/min$/)
+    expect(await page.locator('.forecast-text').innerText()).toMatch(/\d+.%; goal 94–98.%/)
+    expect(await page.locator('.why').innerText()).toMatch(/^Likely below the goal: about \d+.%/)
   })
 
   it('has the emergency lines on top', async () => {
     const box = await page.locator('.emergency').boundingBox()
-    const answer = await page.locator('.answer').boundingBox()
+    const answer = await page.locator('.first-choice').boundingBox()
     expect(await page.locator('.emergency').innerText()).toMatch(/give oxygen first/)
     expect(box?.y).toBeLessThan(answer?.y ?? 0)
   })
 
   it('ranks another example when it is picked', async () => {
     await pickExample(page, 'entrainment-mask')
-    expect(await page.locator('.eyebrow').innerText()).toMatch(
+    expect(await page.locator('.first-choice .eyebrow').innerText()).toMatch(
       /^First of \d+ set-ups for saturation 88–92.%/,
     )
     expect(await page.locator('.case-line').innerText()).toMatch(/^72 years, 66 kg/)
@@ -69,20 +77,23 @@ describe('bedside page', () => {
     expect(description).toMatch(/room air drawn in/)
   })
 
-  it('lets answer and ribbon follow the row that is chosen, and go back to the first', async () => {
-    const first = await answerName(page)
-    const third = page.locator('.ranked-row').nth(2)
+  it('lets number and ribbon follow the row that is chosen, and go back to what is on now', async () => {
+    const onNow = await shownName(page)
+    const third = page.locator('.ranked .ranked-row').nth(2)
     const name = (await third.locator('.ranked-name').innerText()).split('\n')[0] ?? ''
-    await third.getByRole('radio').check()
-    const chosen = await answerName(page)
+    await chooseRow(page, 3)
+    const chosen = await shownName(page)
     expect(name.startsWith(chosen)).toBe(true)
     expect(await page.locator('.why').innerText()).toMatch(/^Not first: /)
     await page
       .locator('.picture svg text', { hasText: chosen.slice(0, 12) })
       .first()
       .waitFor()
-    await page.getByRole('button', { name: 'Back to the first' }).click()
-    expect(await answerName(page)).toBe(first)
+    await page.locator('.on-now').getByRole('radio').check()
+    expect(await shownName(page)).toBe(onNow)
+    await page.getByRole('button', { name: 'Show it' }).click()
+    expect(await shownName(page)).toBe(await firstName(page))
+    expect(await page.locator('.why').innerText()).toMatch(/^The best chance/)
   })
 
   it('says of everything ruled out why, with what would change it', async () => {
@@ -115,7 +126,7 @@ describe('bedside page', () => {
     await answered(page)
     expect(await page.locator('.case-line').innerText()).toMatch(/^40 years/)
     const after = await page.locator('.on-now').innerText()
-    expect(after).toMatch(/1 L\/min/)
+    expect(after).toMatch(/1.L\/min/)
     expect(after).not.toBe(before)
   })
 
@@ -123,7 +134,7 @@ describe('bedside page', () => {
     await typeInto(page, 'flow on now', '1,5')
     await answered(page)
     const comma = await page.locator('.on-now').innerText()
-    expect(comma).toMatch(/1\.5 L\/min/)
+    expect(comma).toMatch(/1\.5.L\/min/)
     await typeInto(page, 'flow on now', '1.5')
     await answered(page)
     expect(await page.locator('.on-now').innerText()).toBe(comma)
@@ -183,15 +194,15 @@ describe('bedside page', () => {
 
   it('ranks anew when the goal changes, and takes a reason’s range only when pressed', async () => {
     await pickExample(page, 'nasal-cannula')
-    const before = await primaryNumber(page)
+    const before = await firstNumber(page)
     await page.getByLabel('reason for the goal').selectOption('risk-of-hypercapnia')
     await answered(page)
     expect(await typedIn(page, 'from')).toBe('94')
     await page.locator('.offer').getByRole('button', { name: 'Use' }).click()
     await answered(page)
     expect(await typedIn(page, 'from')).toBe('88')
-    expect(await page.locator('.eyebrow').innerText()).toMatch(/88–92.%/)
-    expect(await primaryNumber(page)).toBeLessThan(before)
+    expect(await page.locator('.first-choice .eyebrow').innerText()).toMatch(/88–92.%/)
+    expect(await firstNumber(page)).toBeLessThan(before)
   })
 
   it('puts the highest fraction first when as much as possible is wanted, and asks for the reason', async () => {
@@ -201,7 +212,7 @@ describe('bedside page', () => {
     expect(await page.locator('.problems').innerText()).toMatch(/Reason for the goal is missing/)
     await page.getByLabel('reason for the goal').selectOption('carbon-monoxide')
     await answered(page)
-    expect(await primaryNumber(page)).toBeGreaterThan(0.8)
+    expect(await firstNumber(page)).toBeGreaterThan(0.8)
   })
 
   it('shows what stands in for a field that is left empty, at the field and in the list', async () => {
@@ -226,7 +237,7 @@ describe('bedside page', () => {
   it('says beside every number that no measurement checks it, where none does', async () => {
     await pickExample(page, 'aerosol-mask')
     await page.getByRole('button', { name: /^Show all/ }).click()
-    const row = page.locator('.ranked-row', { hasText: /aerosol mask/i }).first()
+    const row = page.locator('.ranked .ranked-row', { hasText: /aerosol mask/i }).first()
     expect(await row.innerText()).toMatch(/not checked against measurements/i)
     await row.getByRole('radio').check()
     expect(await page.locator('.badges').innerText()).toMatch(/not checked against measurements/)
@@ -265,6 +276,6 @@ describe('bedside page', () => {
 })
 
 async function countOnList(page: Page): Promise<number> {
-  const said = /of (\d+) set-ups/.exec(await page.locator('.eyebrow').innerText())
+  const said = /of (\d+) set-ups/.exec(await page.locator('.first-choice .eyebrow').innerText())
   return Number(said?.[1])
 }

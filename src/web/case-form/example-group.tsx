@@ -7,6 +7,7 @@ import { EMPTY_DRAFT, FORM_FIELDS } from '../case/draft.ts'
 import type { Draft } from '../case/draft.ts'
 import { exampleById, EXAMPLES } from '../case/examples.ts'
 import type { Example } from '../case/examples.ts'
+import { useShelf } from '../shelf/shelf-store.ts'
 import { ChoiceField } from '../parts/choice-field.tsx'
 import { FormChoice } from './fields.tsx'
 import type { Form } from './form.ts'
@@ -19,6 +20,7 @@ export interface ExampleGroupProps {
 
 export function ExampleGroup({ form, before, onReplace }: ExampleGroupProps) {
   const choose = (id: string): void => onReplace(exampleById(id)?.draft ?? EMPTY_DRAFT)
+  const { shelf } = useShelf()
   const isOwn = form.draft.exampleId === null
   return (
     <div className="group-fields">
@@ -50,7 +52,7 @@ export function ExampleGroup({ form, before, onReplace }: ExampleGroupProps) {
         form={form}
         field={FORM_FIELDS.ward}
         label={FORM_WORDS.ward}
-        choices={DEMO_SHELF.wards.map(({ id, name }) => ({ value: id, text: name }))}
+        choices={shelf.wards.map(({ id, name }) => ({ value: id, text: name }))}
         empty={FORM_WORDS.wholeHospital}
       />
     </div>

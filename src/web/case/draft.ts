@@ -2,6 +2,7 @@
 import type { FamilyId } from '../../kit/family-id.ts'
 import { FAMILY_IDS } from '../../kit/family-id.ts'
 import { DEMO_SHELF } from '../../kit/demo-shelf/demo-shelf.ts'
+import type { Shelf } from '../../kit/shelf.ts'
 import type { SourceKind } from '../../kit/source-row.ts'
 import type { Case, InterfaceChange } from '../../patient/case.ts'
 import { SOURCE_KINDS } from '../../patient/read-set-up.ts'
@@ -86,8 +87,8 @@ export function isOn(draft: Draft, field: string): boolean {
 }
 
 /** The ward chosen, undefined for the whole hospital. */
-export function wardIdOf(draft: Draft): string | undefined {
-  return DEMO_SHELF.wards.find(({ id }) => id === textOf(draft, FORM_FIELDS.ward))?.id
+export function wardIdOf(draft: Draft, shelf: Pick<Shelf, 'wards'>): string | undefined {
+  return shelf.wards.find(({ id }) => id === textOf(draft, FORM_FIELDS.ward))?.id
 }
 
 /** The draft that shows a parsed case file field by field, nothing converted; `about` is the same file as read. */

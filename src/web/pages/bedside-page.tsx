@@ -1,18 +1,23 @@
 // The first page: a case on one side, its answer on the other. Leaves out the other places of the product.
 import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react'
 import { Button } from 'react-aria-components'
+import type { Shelf } from '../../kit/shelf.ts'
+import type { ReadCase } from '../../patient/read-case.ts'
 import { remarkText } from '../../words/remark-text.ts'
 import { caseLineText } from '../../words/web-answer-text.ts'
 import { PAGE_WORDS } from '../../words/web-page-text.ts'
 import { readDraft } from '../case/case-input.ts'
 import { keepDraft, keptDraft } from '../case/draft-store.ts'
-import { EMPTY_DRAFT, wardIdOf } from '../case/draft.ts'
+import { EMPTY_DRAFT, textOf, wardIdOf, withText } from '../case/draft.ts'
 import type { Draft } from '../case/draft.ts'
 import { exampleById, firstExample } from '../case/examples.ts'
 import { CaseForm } from '../case-form/case-form.tsx'
 import type { Form } from '../case-form/form.ts'
+import { useShelf } from '../shelf/shelf-store.ts'
+import { BenchProvider } from '../worker/bench.tsx'
 import type { PlanRequest } from '../worker/core-api.ts'
 import { usePlan } from '../worker/use-plan.ts'
+import '../styles/bedside.css'
 import { Result } from './result.tsx'
 import { useSettled } from './use-settled.ts'
 
@@ -32,7 +37,8 @@ export function BedsidePage() {
   const [attempt, setAttempt] = useState(0)
   const settled = useSettled(draft)
   const read = useMemo(() => readDraft(settled), [settled])
-  const state = usePlan(useRequest(settled, read), attempt)
+  const { shelf, isDemo } = useShelf()
+  const state = usePlan(useRequest({ draft: settled, read, shelf }), attempt)
   const planned = useDeferredValue(state.planned)
   useEffect(() => {
     keepDraft(localStorage, draft)
@@ -44,6 +50,10 @@ export function BedsidePage() {
     },
     [draft, before],
   )
+  const takeRate = useCallback(
+    (ratePerMin: number) => setDraft((now) => withRate(now, ratePerMin)),
+    [],
+  )
   const assumed = planned?.plan.assumed ?? NOTHING_ASSUMED
   const problems = read.ok ? NO_PROBLEMS : read.problems
   const form = useMemo(
@@ -53,7 +63,7 @@ export function BedsidePage() {
   // Until the newest answer is drawn, the one in sight is that of the case before.
   const isWorking = state.isWorking || settled !== draft || planned !== state.planned
   return (
-    <>
+    <BenchProvider>
       <section className="emergency" aria-label={PAGE_WORDS.emergency}>
         {(planned?.plan.emergency ?? EMERGENCY_ALWAYS).map((line) => (
           <p key={line.code}>{remarkText(line)}</p>
@@ -90,11 +100,22 @@ export function BedsidePage() {
             state={{ ...state, planned, isWorking }}
             onGoToForm={() => setFormOpen(true)}
             onRetry={() => setAttempt(attempt + 1)}
+            isDemoShelf={isDemo}
+            onTakeRate={takeRate}
           />
         </section>
       </main>
-    </>
+    </BenchProvider>
   )
+}
+
+/** The rate counted on what is on now, where one stands there, is the same patient's: it follows. */
+function withRate(draft: Draft, ratePerMin: number): Draft {
+  const text = String(ratePerMin)
+  const counted = withText(draft, 'breathing.ratePerMin', text)
+  return textOf(draft, 'onNow.ratePerMin') === ''
+    ? counted
+    : withText(counted, 'onNow.ratePerMin', text)
 }
 
 /** Whether the draft holds anything that choosing its example again would not bring back. */
@@ -104,13 +125,18 @@ function isEdited(draft: Draft): boolean {
 }
 
 /** The question the settled form asks; the same object while the case reads the same. */
-function useRequest(draft: Draft, read: ReturnType<typeof readDraft>): PlanRequest | null {
-  const wardId = wardIdOf(draft)
+function useRequest(asked: {
+  readonly draft: Draft
+  readonly read: ReadCase
+  readonly shelf: Shelf
+}): PlanRequest | null {
+  const { draft, read, shelf } = asked
+  const wardId = wardIdOf(draft, shelf)
   const key = read.ok
     ? JSON.stringify({ about: read.case, ...(wardId === undefined ? {} : { wardId }) })
     : null
   return useMemo(() => {
     // Safe: the text was written from a request just above; a case is plain data and comes back equal.
-    return key === null ? null : (JSON.parse(key) as PlanRequest)
-  }, [key])
+    return key === null ? null : { ...(JSON.parse(key) as Omit<PlanRequest, 'shelf'>), shelf }
+  }, [key, shelf])
 }

@@ -12,8 +12,10 @@ import { Working } from './working.tsx'
 export interface ResultProps {
   readonly read: ReadCase
   readonly state: PlanState
+  readonly isDemoShelf: boolean
   readonly onGoToForm: () => void
   readonly onRetry: () => void
+  readonly onTakeRate: (ratePerMin: number) => void
 }
 
 export function Result(props: ResultProps) {
@@ -31,7 +33,7 @@ function saidText({ read, state }: ResultProps): string {
   return state.isWorking || state.planned === null ? '' : announcedText(state.planned.plan)
 }
 
-function Shown({ read, state, onGoToForm, onRetry }: ResultProps) {
+function Shown({ read, state, isDemoShelf, onGoToForm, onRetry, onTakeRate }: ResultProps) {
   if (!read.ok) return <Refused problems={read.problems} onGo={onGoToForm} />
   const { planned, isWorking, problem, failure } = state
   if (problem !== null || failure !== null) {
@@ -51,7 +53,12 @@ function Shown({ read, state, onGoToForm, onRetry }: ResultProps) {
       <Working isWorking={isWorking} progress={state.progress} isStale={planned !== null} />
       {planned === null ? null : (
         <div className="plan" data-stale={isWorking}>
-          <PlanView planned={planned} warnings={read.warnings} />
+          <PlanView
+            planned={planned}
+            warnings={read.warnings}
+            isDemoShelf={isDemoShelf}
+            onTakeRate={onTakeRate}
+          />
         </div>
       )}
     </>

@@ -36,7 +36,7 @@ export function ReachStrip({ row, axis }: ReachStripProps) {
   )
 }
 
-/** The axis that all rows share, with what its marks mean. */
+/** The axis that all rows share, with the goal on it. */
 export function ReachAxisLine({ axis }: { readonly axis: ReachAxis }) {
   const at = placeOn(axis)
   const isFraction = axis.kind === 'fraction'
@@ -57,15 +57,23 @@ export function ReachAxisLine({ axis }: { readonly axis: ReachAxis }) {
             {REACH_WORDS.goalBand}
           </span>
         )}
-        <span>
-          <i className="key key-band" />
-          {REACH_WORDS.interval}
-        </span>
-        <span>
-          <i className="key key-step" />
-          {REACH_WORDS.otherSteps}
-        </span>
       </div>
+    </div>
+  )
+}
+
+/** What the marks of the rows mean. */
+export function ReachLegend() {
+  return (
+    <div className="reach-legend" aria-hidden="true">
+      <span>
+        <i className="key key-band" />
+        {REACH_WORDS.interval}
+      </span>
+      <span>
+        <i className="key key-step" />
+        {REACH_WORDS.otherSteps}
+      </span>
     </div>
   )
 }

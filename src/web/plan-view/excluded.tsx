@@ -9,7 +9,7 @@ import { Fold } from '../parts/fold.tsx'
 export function Excluded({ plan }: { readonly plan: Plan }) {
   return (
     <section className="section" aria-labelledby="excluded-heading">
-      <h2 id="excluded-heading">{DETAIL_WORDS.ruledOut}</h2>
+      <h3 id="excluded-heading">{DETAIL_WORDS.ruledOut}</h3>
       {plan.excluded.length === 0 ? <p>{DETAIL_WORDS.nothingRuledOut}</p> : null}
       {excludedGroups(plan).map((group) => (
         <Fold key={group.code} heading={excludedGroupText(group)}>

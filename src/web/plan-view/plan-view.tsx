@@ -1,55 +1,81 @@
-// A whole plan on the page: answer, breath, what is on now, ranking, the rest beside. Leaves out the case form.
-import { memo, useState } from 'react'
+// A whole plan on the page: the answer, the set-up in sight, the ranking, the rest beside. Leaves out the case form.
+import { memo, useMemo, useState } from 'react'
 import type { CaseWarning } from '../../patient/warnings.ts'
-import type { RankedSetUp } from '../../planning/plan-types.ts'
 import { remarkText } from '../../words/remark-text.ts'
 import { ANSWER_WORDS } from '../../words/web-answer-text.ts'
 import { DETAIL_WORDS } from '../../words/web-page-text.ts'
 import { Lines } from '../parts/lines.tsx'
 import type { Planned } from '../worker/use-plan.ts'
-import { Answer } from './answer.tsx'
-import { Assumed, Cautions, Guideline, OnNowLine, ToCheck } from './beside.tsx'
-import { BreathSection } from './breath-section.tsx'
+import { Assumed, Cautions, Guideline, ToCheck } from './beside.tsx'
 import { Excluded } from './excluded.tsx'
+import { FirstChoice } from './first-choice.tsx'
 import { RankedList } from './ranked-list.tsx'
+import { onNowShown, shownOf } from './shown.ts'
+import { ShownPane } from './shown-pane.tsx'
 
 export interface PlanViewProps {
   readonly planned: Planned
   readonly warnings: readonly CaseWarning[]
+  readonly isDemoShelf: boolean
+  readonly onTakeRate: (ratePerMin: number) => void
 }
 
 /** Drawn anew only when the plan changes, not while the core tells its progress. */
-export const PlanView = memo(function PlanView({ planned, warnings }: PlanViewProps) {
-  const { about, plan } = planned
-  const [chosenId, setChosenId] = useState<string | null>(null)
+export const PlanView = memo(function PlanView(props: PlanViewProps) {
+  const { planned, warnings, isDemoShelf, onTakeRate } = props
+  const { request, plan } = planned
+  const { about, shelf } = request
+  const [chosenKey, setChosenKey] = useState<string | null>(null)
+  const shown = useMemo(() => shownOf(about, plan, chosenKey), [about, plan, chosenKey])
+  const onNow = useMemo(() => onNowShown(about, plan), [about, plan])
   const first = plan.ranked[0]
-  const chosen: RankedSetUp | undefined = plan.ranked.find(({ id }) => id === chosenId) ?? first
-  const choose = (id: string): void => setChosenId(id === first?.id ? null : id)
   return (
     <>
       {plan.missing.length === 0 ? null : (
         <section className="section missing" aria-labelledby="missing-heading">
-          <h2 id="missing-heading">{DETAIL_WORDS.missing}</h2>
+          <h3 id="missing-heading">{DETAIL_WORDS.missing}</h3>
           <Lines lines={plan.missing.map(remarkText)} />
         </section>
       )}
-      {chosen === undefined ? (
+      {first === undefined ? (
         <p className="answer-name">{ANSWER_WORDS.nothing}</p>
       ) : (
-        <Answer plan={plan} chosen={chosen} onFirst={() => setChosenId(null)} />
+        <FirstChoice
+          plan={plan}
+          first={first}
+          isShown={shown?.key === first.id}
+          onShow={() => setChosenKey(first.id)}
+        />
       )}
-      <OnNowLine about={about} plan={plan} />
-      <ToCheck warnings={warnings} plan={plan} />
-      {chosen === undefined ? null : (
-        <>
-          <BreathSection about={about} plan={plan} chosen={chosen} />
-          <RankedList plan={plan} chosen={chosen} onChoose={choose} />
-        </>
-      )}
-      <Guideline plan={plan} onChoose={choose} />
-      <Excluded plan={plan} />
-      <Assumed plan={plan} />
-      <Cautions plan={plan} />
+      <div className="plan-columns">
+        <div className="plan-shown">
+          {shown === null ? null : (
+            <ShownPane
+              key={shown.key}
+              request={request}
+              plan={plan}
+              shelf={shelf}
+              shown={shown}
+              onTakeRate={onTakeRate}
+            />
+          )}
+          <ToCheck warnings={warnings} plan={plan} />
+        </div>
+        <div className="plan-list">
+          <RankedList
+            plan={plan}
+            onNow={onNow}
+            shownKey={shown?.key ?? null}
+            onChoose={setChosenKey}
+          />
+          <Excluded plan={plan} />
+        </div>
+      </div>
+      <div className="plan-rest">
+        <Guideline plan={plan} onChoose={setChosenKey} />
+        <Assumed plan={plan} />
+        <Cautions plan={plan} isDemoShelf={isDemoShelf} />
+      </div>
     </>
   )
 })

@@ -1,9 +1,10 @@
 // What the page asks the core for, across the worker's border. Leaves out how it is carried.
-import type { DeliveredBreath } from '../../delivery/delivered-breath.ts'
 import type { Problem } from '../../errors.ts'
-import type { SetUp } from '../../kit/set-up.ts'
+import type { Shelf } from '../../kit/shelf.ts'
 import type { Case } from '../../patient/case.ts'
 import type { Plan } from '../../planning/plan-types.ts'
+import type { Trial, TrialQuestion, TrialRates } from '../../planning/trial.ts'
+import type { MeasuredBeside, MeasuredQuestion } from './measured-beside.ts'
 
 /** An answer, or what the core refuses, as data: errors lose their fields on the way between threads. */
 export type Answer<T> =
@@ -12,17 +13,27 @@ export type Answer<T> =
 
 export interface PlanRequest {
   readonly about: Case
+  readonly shelf: Shelf
   readonly wardId?: string
 }
 
-export interface BreathRequest {
-  readonly about: Case
-  readonly setUp: SetUp
+export interface TrialRequest {
+  readonly request: PlanRequest
+  /** `on-now`: the set-up that the case itself names. */
+  readonly question: TrialQuestion | 'on-now'
+}
+
+export interface Tried {
+  readonly trial: Trial
+  readonly rates: TrialRates
 }
 
 export type Progress = (done: number, total: number) => void
 
 export interface CoreApi {
   readonly plan: (request: PlanRequest, onProgress: Progress) => Answer<Plan>
-  readonly breath: (request: BreathRequest) => Answer<DeliveredBreath>
+  /** Draws a case once and keeps the draws while the same case is asked about. */
+  readonly trial: (request: TrialRequest) => Answer<Tried>
+  /** Loads the published measurements when first asked. */
+  readonly measured: (question: MeasuredQuestion) => Promise<MeasuredBeside | null>
 }

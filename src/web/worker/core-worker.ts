@@ -1,25 +1,40 @@
 // The worker in which the core runs, so that the page keeps answering. Leaves out when it is asked.
 import { expose } from 'comlink'
 import { isDomainError, problemOf } from '../../errors.ts'
-import { DEMO_SHELF } from '../../kit/demo-shelf/demo-shelf.ts'
-import { bedsideBreath } from '../../planning/bedside-breath.ts'
 import { makePlan } from '../../planning/plan.ts'
-import type { Answer, CoreApi, Progress } from './core-api.ts'
+import { openTrials } from '../../planning/trial.ts'
+import type { Trials } from '../../planning/trial.ts'
+import type { Answer, CoreApi, PlanRequest, Progress } from './core-api.ts'
 
 /** Messages in all; more would only cost time. */
 const PROGRESS_MESSAGES = 25
 
 const api: CoreApi = {
-  plan: ({ about, wardId }, onProgress) =>
-    answered(() =>
-      makePlan({
-        case: about,
-        shelf: DEMO_SHELF,
-        onProgress: seldom(onProgress),
-        ...(wardId === undefined ? {} : { wardId }),
-      }),
-    ),
-  breath: ({ about, setUp }) => answered(() => bedsideBreath({ case: about, setUp }).breath),
+  plan: (request, onProgress) =>
+    answered(() => makePlan({ ...questionOf(request), onProgress: seldom(onProgress) })),
+  trial: ({ request, question }) =>
+    answered(() => {
+      const trials = trialsOf(request)
+      const asked = question === 'on-now' ? { setUp: trials.onNow } : question
+      return { trial: trials.at(asked), rates: trials.rates }
+    }),
+  measured: async (question) => {
+    const { measuredBeside } = await import('./measured-beside.ts')
+    return measuredBeside(question)
+  },
+}
+
+function questionOf({ about, shelf, wardId }: PlanRequest) {
+  return { case: about, shelf, ...(wardId === undefined ? {} : { wardId }) }
+}
+
+/** The draws of the newest case asked about: a drag asks many times about one. */
+let drawn: { readonly key: string; readonly trials: Trials } | null = null
+
+function trialsOf(request: PlanRequest): Trials {
+  const key = JSON.stringify(request)
+  if (drawn === null || drawn.key !== key) drawn = { key, trials: openTrials(questionOf(request)) }
+  return drawn.trials
 }
 
 function answered<T>(ask: () => T): Answer<T> {

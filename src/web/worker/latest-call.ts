@@ -52,7 +52,7 @@ export function createLatestCall(start: () => Worker = startWorker): LatestCall 
   return { ask, end }
 }
 
-function startWorker(): Worker {
+export function startWorker(): Worker {
   return new Worker(new URL('./core-worker.ts', import.meta.url), { type: 'module' })
 }
 

@@ -2,13 +2,12 @@
 import { proxy } from 'comlink'
 import { useEffect, useMemo, useState } from 'react'
 import type { Problem } from '../../errors.ts'
-import type { Case } from '../../patient/case.ts'
 import type { Plan } from '../../planning/plan-types.ts'
 import type { Answer, PlanRequest } from './core-api.ts'
 import { useLatestCall } from './use-latest-call.ts'
 
 export interface Planned {
-  readonly about: Case
+  readonly request: PlanRequest
   readonly plan: Plan
 }
 
@@ -82,8 +81,8 @@ export function usePlan(request: PlanRequest | null, attempt: number): PlanState
 }
 
 function outcomeOf(question: Question, answer: Answer<Plan>): Outcome {
-  const { about } = question.request
+  const { request } = question
   return answer.ok
-    ? { question, planned: { about, plan: answer.value }, problem: null, failure: null }
+    ? { question, planned: { request, plan: answer.value }, problem: null, failure: null }
     : { question, planned: null, problem: answer.problem, failure: null }
 }
