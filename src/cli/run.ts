@@ -17,6 +17,7 @@ import type { ExitCode } from './exit-codes.ts'
 import { FileError, InputError, UsageError } from './failure.ts'
 import { bulleted } from './table.ts'
 import type { Terminal } from './terminal.ts'
+import type { Verb } from './verb.ts'
 import { VERBS } from './verbs.ts'
 import type { VerbName } from './verbs.ts'
 
@@ -75,8 +76,13 @@ function runVerb(name: VerbName, rest: readonly string[], terminal: Terminal): E
   const tooMuch = words.positionals[most]
   if (tooMuch !== undefined)
     throw new UsageError({ kind: 'too-many-words', verb: name, got: tooMuch })
-  if (words.positionals.length < most) throw new UsageError({ kind: 'case-missing', verb: name })
+  if (words.positionals.length < most) throw missingFile(name, verb)
   return verb.run({ words, terminal, version: packageVersion() })
+}
+
+function missingFile(name: VerbName, { takes }: Verb): UsageError {
+  if (takes === undefined) return new UsageError({ kind: 'case-missing', verb: name })
+  return new UsageError({ kind: 'file-missing', verb: name, file: takes })
 }
 
 /** Everything thrown ends here: the input's fault, the user's, or ours. */

@@ -13,6 +13,8 @@ export interface Verb {
   readonly options: OptionKinds
   /** Whether a case is named. */
   readonly takesCase: boolean
+  /** What the file is called where it is no case. */
+  readonly takes?: 'transfer' | 'ward'
   run(run: VerbRun): ExitCode
 }
 

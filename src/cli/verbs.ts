@@ -2,6 +2,7 @@
 import type { VerbName } from '../words/cli-text.ts'
 import type { Verb } from './verb.ts'
 import { breathVerb } from './verb-breath.ts'
+import { cylinderVerb } from './verb-cylinder.ts'
 import { evidenceVerb } from './verb-evidence.ts'
 import { planVerb } from './verb-plan.ts'
 
@@ -10,5 +11,6 @@ export type { VerbName }
 export const VERBS: Readonly<Record<VerbName, Verb>> = {
   plan: planVerb,
   breath: breathVerb,
+  cylinder: cylinderVerb,
   evidence: evidenceVerb,
 }

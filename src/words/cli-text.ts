@@ -72,6 +72,56 @@ export const VERB_HELP = {
       'breath examples/simple-mask.json --set-up non-rebreather/adult@wall-15#15 --svg change.svg',
     ],
   },
+  cylinder: {
+    usage: 'cylinder',
+    summary: say('how long a cylinder lasts for what is really drawn: change at, empty at'),
+    options: [
+      { option: '--water L', help: say('water volume in litres, as stamped on the cylinder') },
+      {
+        option: '--gauge PRESSURE',
+        help: say('gauge reading with its unit: 137bar, 2000psi, 13700kPa'),
+      },
+      { option: '--flow FLOW', help: say('oxygen drawn, L/min') },
+      {
+        option: '--case FILE',
+        help: say('instead of --flow: draw what the set-up on now of a case draws'),
+      },
+      {
+        option: '--left PRESSURE',
+        help: say('reserve left in it, at which it is changed (default 14bar)'),
+      },
+      {
+        option: '--minimum PRESSURE',
+        help: say('below this the regulator no longer keeps its flow (default 0bar)'),
+      },
+      {
+        option: '--gauge-error PRESSURE',
+        help: say('how far the gauge may be wrong (default 0bar)'),
+      },
+      { option: '--read-at C', help: say('temperature when the gauge was read, °C (default 20)') },
+      { option: '--used-at C', help: say('temperature of use, °C (default: as read)') },
+      { option: '--altitude M', help: say('altitude of use, m (default 0)') },
+      {
+        option: '--bias FLOW',
+        help: say('bias flow of a ventilator as source, L/min, with --case'),
+      },
+      { option: '--jet FLOW', help: say('jet nebuliser for drugs driven by oxygen, L/min') },
+      { option: '--leak FLOW', help: say('known leak, L/min') },
+      { option: '--closed', help: say('the valve has not been opened') },
+      {
+        option: '--now HH:MM',
+        help: say('clock time to count from (default: this machine’s clock)'),
+      },
+      { option: '--units UNIT', help: say('bar, psi or kPa in the answer (default bar)') },
+      { option: '--volume UNIT', help: say('L or ft3 in the answer (default L)') },
+      ...COMMON,
+    ],
+    examples: [
+      'cylinder --water 4.7 --gauge 137bar --flow 6 --now 13:50',
+      'cylinder --water 2 --gauge 3300psi --case examples/simple-mask.json --units psi',
+      'cylinder --water 10 --gauge 150bar --flow 5 --read-at 35 --used-at=-5 --json',
+    ],
+  },
   evidence: {
     usage: 'evidence',
     summary: say('the outside checks: published values beside ours, and every miss'),
@@ -175,6 +225,16 @@ export type UsageFault =
     }
   | { readonly kind: 'given-twice'; readonly option: string }
   | { readonly kind: 'case-missing'; readonly verb: string }
+  | { readonly kind: 'file-missing'; readonly verb: string; readonly file: 'transfer' | 'ward' }
+  | { readonly kind: 'option-missing'; readonly option: string; readonly verb: string }
+  | { readonly kind: 'one-of-two'; readonly options: readonly [string, string] }
+  | {
+      readonly kind: 'not-a-quantity'
+      readonly option: string
+      readonly got: string
+      readonly units: readonly string[]
+    }
+  | { readonly kind: 'not-a-time'; readonly option: string; readonly got: string }
   | { readonly kind: 'too-many-words'; readonly verb: string; readonly got: string }
   | { readonly kind: 'nothing-on-now' }
   | { readonly kind: 'room-air-on-now' }
@@ -220,6 +280,33 @@ export function usageText(fault: UsageFault): string {
       return say('{option} is given twice', { option: fault.option })
     case 'case-missing':
       return say('{verb} needs a case: a file, or - for standard input', { verb: fault.verb })
+    case 'file-missing':
+      return fault.file === 'transfer'
+        ? say('{verb} needs a transfer file, or - for standard input', { verb: fault.verb })
+        : say('{verb} needs a ward file, or - for standard input', { verb: fault.verb })
+    case 'option-missing':
+      return say('{verb} needs {option}', { verb: fault.verb, option: fault.option })
+    case 'one-of-two':
+      return say('give {first} or {second}, and not both', {
+        first: fault.options[0],
+        second: fault.options[1],
+      })
+    case 'not-a-quantity':
+      return fault.units.length === 0
+        ? say('{option} “{got}” is no number (a dot parts decimals, no unit)', {
+            option: fault.option,
+            got: fault.got,
+          })
+        : say('{option} “{got}” is no number with its unit (allowed: {units}; such as 137bar)', {
+            option: fault.option,
+            got: fault.got,
+            units: fault.units.join(', '),
+          })
+    case 'not-a-time':
+      return say('{option} “{got}” is no time of day such as 14:05', {
+        option: fault.option,
+        got: fault.got,
+      })
     case 'too-many-words':
       return say('{verb} takes no more: “{got}” is too much', { verb: fault.verb, got: fault.got })
     case 'room-air-on-now':
