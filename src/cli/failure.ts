@@ -1,6 +1,7 @@
 // The two ways a run ends early without being a bug: wrong use, and an input that cannot be used. Leaves out their texts.
 import type { Problem } from '../errors.ts'
 import type { UsageFault } from '../words/cli-text.ts'
+import { LANGUAGES } from '../words/languages.ts'
 
 export class UsageError extends Error {
   readonly fault: UsageFault
@@ -31,4 +32,14 @@ export class FileError extends Error {
     super(line)
     this.name = 'FileError'
   }
+}
+
+export function unknownLanguage(option: string, got: string): UsageError {
+  return new UsageError({
+    kind: 'unknown-value',
+    option,
+    got,
+    allowed: LANGUAGES,
+    meant: undefined,
+  })
 }

@@ -10,8 +10,9 @@ import {
   usageText,
   verbHelp,
 } from '../words/cli-text.ts'
+import { LANGUAGES } from '../words/languages.ts'
 import { problemText } from '../words/problem-text.ts'
-import { parseWords } from './arguments.ts'
+import { oneOf, parseWords } from './arguments.ts'
 import { EXIT } from './exit-codes.ts'
 import type { ExitCode } from './exit-codes.ts'
 import { FileError, InputError, UsageError } from './failure.ts'
@@ -68,6 +69,8 @@ function isVerb(word: string): word is VerbName {
 function runVerb(name: VerbName, rest: readonly string[], terminal: Terminal): ExitCode {
   const verb = VERBS[name]
   const words = parseWords(name, rest, verb.options)
+  // Spoken before this file was loaded (main.ts); here it is only judged.
+  oneOf(words, 'language', LANGUAGES)
   if (words.switches.has('help')) {
     terminal.out(verbHelp(name))
     return EXIT.ok

@@ -19,7 +19,12 @@ export interface Verb {
 }
 
 /** Options that every verb has. */
-export const COMMON_OPTIONS = { json: 'switch', progress: 'switch', help: 'switch' } as const
+export const COMMON_OPTIONS = {
+  json: 'switch',
+  progress: 'switch',
+  help: 'switch',
+  language: 'text',
+} as const
 
 /** Options of verbs that read a shelf. */
 export const SHELF_OPTIONS = {

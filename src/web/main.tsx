@@ -1,16 +1,12 @@
-// Starts the page. Leaves out everything it shows. Styles of all places come first, those of one place after them, paper last.
+// Speaks the language chosen, then starts the page. Leaves out everything it shows. Styles of all places come first, those of one place after them.
 import './styles/tokens.css'
 import './styles/page.css'
 import './styles/places.css'
-import { createRoot } from 'react-dom/client'
-import { assert } from '../errors.ts'
-import { PAGE_WORDS } from '../words/web-page-text.ts'
-import { App } from './app.tsx'
-import { followSettings } from './settings/follow-settings.ts'
-import './styles/print.css'
+import { speakLanguage } from '../words/languages.ts'
+import { languageNow } from './settings/language.ts'
 
-const root = document.getElementById('root')
-assert(root !== null, 'web/root in page')
-followSettings()
-document.title = PAGE_WORDS.documentTitle
-createRoot(root).render(<App />)
+const language = languageNow()
+await speakLanguage(language)
+// Only now: texts are said while these modules load.
+const { startPage } = await import('./start-page.tsx')
+startPage(language)

@@ -18,6 +18,10 @@ export interface VerbHelp {
 const COMMON: readonly OptionHelp[] = [
   { option: '--json', help: say('print the whole answer as JSON (schemas in schema/)') },
   { option: '--progress', help: say('show progress even where the error output is no terminal') },
+  {
+    option: '--language TAG',
+    help: say('en or de (default en, or what OXWRIGHT_LANGUAGE says); JSON stays in English'),
+  },
   { option: '--help', help: say('this text') },
 ]
 

@@ -2,7 +2,7 @@
 import { assert } from '../errors.ts'
 import type { Band } from '../planning/plan-types.ts'
 import { mmhgFromKpa } from '../units/pressure.ts'
-import { say } from './say.ts'
+import { decimalSign, say } from './say.ts'
 
 /** Steps at which each kind of number is shown. */
 export const SHOWN_STEPS = {
@@ -169,5 +169,6 @@ function decimalsOf(step: number): number {
 
 function trimmed(magnitude: number, decimals: number): string {
   const text = magnitude.toFixed(decimals)
-  return text.includes('.') ? text.replace(/0+$/, '').replace(/\.$/, '') : text
+  if (!text.includes('.')) return text
+  return text.replace(/0+$/, '').replace(/\.$/, '').replace('.', decimalSign())
 }

@@ -2,7 +2,7 @@
 import type { ErrorCode, Limit, Problem, ProblemValue } from '../errors.ts'
 import { FIELD_LABELS, fieldLabel } from './field-labels.ts'
 import { plainNumberText, withUnit } from './number-text.ts'
-import { say } from './say.ts'
+import { decimalSign, say } from './say.ts'
 
 type Said = Pick<Problem, 'path' | 'value' | 'limit' | 'unit'>
 
@@ -257,7 +257,7 @@ export function valueText(value: ProblemValue): string {
 }
 
 function typedNumberText(value: number): string {
-  return String(value).replace(/^-/, '−')
+  return String(value).replace(/^-/, '−').replace('.', decimalSign())
 }
 
 function quoted(value: ProblemValue): string {

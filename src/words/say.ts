@@ -1,5 +1,6 @@
 // The one door through which text for people passes: a message in English, its values, and the language it is said in. Leaves out the catalogues.
 import { setupI18n } from '@lingui/core'
+import type { CompiledMessage } from '@lingui/message-utils/compileMessage'
 import { compileMessage } from '@lingui/message-utils/compileMessage'
 
 const SOURCE_LANGUAGE = 'en'
@@ -8,7 +9,35 @@ const SOURCE_LANGUAGE = 'en'
 export type SaidValues = Readonly<Record<string, string | number>>
 
 const catalogue = setupI18n({ locale: SOURCE_LANGUAGE, messages: { [SOURCE_LANGUAGE]: {} } })
-catalogue.setMessagesCompiler(compileMessage)
+catalogue.setMessagesCompiler(compiledOnce)
+
+const compiled = new Map<string, CompiledMessage>()
+
+/** Each message is read once: a list of hundreds of set-ups says the same few sentences. */
+function compiledOnce(message: string): CompiledMessage {
+  const known = compiled.get(message)
+  if (known !== undefined) return known
+  const made = compileMessage(message)
+  const plain = Array.isArray(made) ? made.map(withPlainCounts) : made
+  compiled.set(message, plain)
+  return plain
+}
+
+type Token = CompiledMessage[number]
+
+/** `#` becomes the number as given: the library would part its thousands, 1.180 in German, which reads as one and a bit. */
+function withPlainCounts(token: Token): Token {
+  const [name, type, forms] = typeof token === 'string' ? [token] : token
+  if (type === undefined || typeof forms !== 'object' || forms === null) return token
+  const plain = Object.entries(forms).map(([form, tokens]: [string, unknown]) => [
+    form,
+    Array.isArray(tokens)
+      ? // Safe: the forms of a plural hold messages as compiled, beside an offset that is none.
+        (tokens as CompiledMessage).map((one) => (one === '#' ? [name] : withPlainCounts(one)))
+      : tokens,
+  ])
+  return [name, type, Object.fromEntries(plain)]
+}
 
 /**
  * The message in the language chosen, its holes filled: `say('{count} of {total} set-ups', { count, total })`.
@@ -19,8 +48,31 @@ export function say(message: string, values?: SaidValues): string {
   return values === undefined ? catalogue._(message) : catalogue._(message, values)
 }
 
+/** A name that data hold in English, such as a label of the demo shelf; any other text stands as it is, signs and all. */
+export function translated(name: string): string {
+  const found: unknown = catalogue.messages[name]
+  return typeof found === 'string' ? found : name
+}
+
 /** Chooses the language for all that is said from now on; `messages` maps each English message to its translation. */
 export function speak(language: string, messages: Readonly<Record<string, string>>): void {
-  catalogue.load(language, messages)
-  catalogue.activate(language)
+  catalogue.loadAndActivate({ locale: language, messages: { ...messages } })
+  decimal = decimalSignOf(language)
+}
+
+/** The tag of the language spoken. */
+export function spokenLanguage(): string {
+  return catalogue.locale
+}
+
+let decimal = '.'
+
+/** Between whole and parts of a number, as the language spoken writes it. */
+export function decimalSign(): string {
+  return decimal
+}
+
+function decimalSignOf(language: string): string {
+  const parts = new Intl.NumberFormat(language).formatToParts(0.5)
+  return parts.find(({ type }) => type === 'decimal')?.value ?? '.'
 }

@@ -5,7 +5,7 @@ import type { GoalReason } from '../planning/goal-reasons.ts'
 import { goalText } from './goal-text.ts'
 import { KNOWN_NAMES } from './names.ts'
 import { bandText, stepForWidth, withUnit } from './number-text.ts'
-import { problemText } from './problem-text.ts'
+import { problemText, valueText } from './problem-text.ts'
 import { say } from './say.ts'
 
 export const FORM_WORDS = {
@@ -79,5 +79,5 @@ export function problemLineText(problem: Problem): string {
 
 /** Button that takes what may have been meant. */
 export function takeText(value: number | string, unit: string | undefined): string {
-  return say('Use {value}', { value: withUnit(String(value), unit) })
+  return say('Use {value}', { value: withUnit(valueText(value), unit) })
 }

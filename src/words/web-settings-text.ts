@@ -15,6 +15,10 @@ export const SETTINGS_WORDS = {
   altitude: say('altitude of the site'),
   altitudeHelp: say('Used for a case that gives neither altitude nor barometric pressure.'),
   language: say('Language'),
+  languageDevice: say('as the device'),
+  languageHelp: say(
+    'A change opens the page anew; nothing typed is lost. Names of sources and guidelines stay as they are.',
+  ),
   look: say('Look'),
   lookDevice: say('as the device'),
   lookLight: say('light'),

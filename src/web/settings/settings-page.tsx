@@ -1,6 +1,7 @@
 // Everything a reader may set for this device. Leaves out what each setting does elsewhere.
 import { Button } from 'react-aria-components'
 import { CHOOSABLE_QUANTITIES, CHOOSABLE_UNITS } from '../../units/choosable.ts'
+import { LANGUAGE_NAMES, LANGUAGES } from '../../words/languages.ts'
 import { PAGE_WORDS } from '../../words/web-page-text.ts'
 import { faultsText, QUANTITY_LABELS, SETTINGS_WORDS } from '../../words/web-settings-text.ts'
 import { CheckField } from '../parts/check-field.tsx'
@@ -8,7 +9,7 @@ import { ChoiceField } from '../parts/choice-field.tsx'
 import { NumberField } from '../parts/number-field.tsx'
 import { RadioChoice } from '../parts/radio-choice.tsx'
 import { changeSettings, resetSettings, useKeptSettings } from './settings-store.ts'
-import { LOOKS, MOTIONS } from './settings.ts'
+import { DEVICE_LANGUAGE, LOOKS, MOTIONS } from './settings.ts'
 import type { Settings } from './settings.ts'
 import { ALTITUDE_PATH, siteAltitude } from './site-altitude.ts'
 import '../styles/settings.css'
@@ -22,6 +23,9 @@ const MOTION_TEXTS = {
   device: SETTINGS_WORDS.motionDevice,
   still: SETTINGS_WORDS.motionStill,
 }
+
+const LANGUAGE_CHOICES = [DEVICE_LANGUAGE, ...LANGUAGES] as const
+const LANGUAGE_TEXTS = { [DEVICE_LANGUAGE]: SETTINGS_WORDS.languageDevice, ...LANGUAGE_NAMES }
 
 export function SettingsPage() {
   const { settings, faults } = useKeptSettings()
@@ -44,6 +48,18 @@ export function SettingsPage() {
           problems={siteAltitude(settings.altitudeTyped).problems}
           help={SETTINGS_WORDS.altitudeHelp}
         />
+      </section>
+      <section className="settings-part" aria-labelledby="settings-language">
+        <h2 id="settings-language">{SETTINGS_WORDS.language}</h2>
+        <RadioChoice
+          label={SETTINGS_WORDS.language}
+          isLabelUnseen
+          value={LANGUAGE_CHOICES.find((one) => one === settings.language) ?? DEVICE_LANGUAGE}
+          choices={LANGUAGE_CHOICES}
+          texts={LANGUAGE_TEXTS}
+          onChoose={(language) => changeSettings({ language })}
+        />
+        <p className="field-help">{SETTINGS_WORDS.languageHelp}</p>
       </section>
       <Appearance settings={settings} />
       <Button className="button" onPress={resetSettings}>

@@ -9,11 +9,14 @@ export type Look = (typeof LOOKS)[number]
 export const MOTIONS = ['device', 'still'] as const
 export type Motion = (typeof MOTIONS)[number]
 
+/** The languages the device prefers, in their order. */
+export const DEVICE_LANGUAGE = 'device'
+
 export interface Settings {
   readonly units: ChosenUnits
   /** Altitude of the site in metres as typed, empty where none is; judged where it is used (site-altitude.ts). */
   readonly altitudeTyped: string
-  /** Tag of a language (BCP 47); one not at hand is as good as English. */
+  /** Tag of a language (BCP 47), or DEVICE_LANGUAGE; one not at hand is as good as English. */
   readonly language: string
   readonly look: Look
   readonly motion: Motion
@@ -24,7 +27,7 @@ export interface Settings {
 export const USUAL_SETTINGS: Settings = {
   units: USUAL_UNITS,
   altitudeTyped: '',
-  language: 'en',
+  language: DEVICE_LANGUAGE,
   look: 'device',
   motion: 'device',
   isTwoMetre: false,
