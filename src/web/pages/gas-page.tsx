@@ -1,0 +1,39 @@
+// Gas: its parts, each at its own address, with the cautions that hold for all. Leaves out the parts.
+import type { ComponentType } from 'react'
+import { Link, useLocation } from 'wouter'
+import { GAS_PARTS, GAS_TEXT, gasStandingText } from '../../words/gas-page-text.ts'
+import type { GasPart } from '../../words/gas-page-text.ts'
+import { CylindersPart } from '../gas/cylinders-part.tsx'
+import { GasUnitSwitch } from '../gas/gas-unit-switch.tsx'
+import '../styles/gas.css'
+
+const PARTS: readonly { readonly id: GasPart; readonly path: string; readonly Part: ComponentType }[] = [
+  { id: 'cylinder', path: '/gas', Part: CylindersPart },
+]
+
+export function GasPage() {
+  const [path] = useLocation()
+  const shown = PARTS.find((part) => part.path === path) ?? PARTS[0]
+  return (
+    <main className="gas" id="answer" tabIndex={-1}>
+      <div className="gas-top">
+        <h1>{GAS_TEXT.heading()}</h1>
+        <nav className="places" aria-label={GAS_TEXT.parts()}>
+          {PARTS.map((part) => (
+            <Link
+              key={part.path}
+              href={part.path}
+              className="place"
+              aria-current={part === shown ? 'page' : undefined}
+            >
+              {GAS_PARTS[part.id]()}
+            </Link>
+          ))}
+        </nav>
+        <GasUnitSwitch />
+      </div>
+      {shown === undefined ? null : <shown.Part />}
+      <p className="gas-standing">{gasStandingText()}</p>
+    </main>
+  )
+}

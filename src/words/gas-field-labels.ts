@@ -1,0 +1,72 @@
+// What each field of the Gas page is called, and what stands under it. Leaves out units, which follow the reader's choice.
+import { say } from './say.ts'
+
+/** Problems name a field of the Gas page by this and its own name. */
+const GAS_PATH = 'gas.'
+
+interface GasLabel {
+  readonly label: () => string
+  readonly help?: () => string
+}
+
+const GAS_LABELS: Readonly<Record<string, GasLabel>> = {
+  marking: {
+    label: () => say('marking of your own'),
+    help: () => say('free text, such as a number or a place; letters of sizes are not read'),
+  },
+  waterVolume: {
+    label: () => say('water volume of the cylinder'),
+    help: () => say('stamped on its shoulder; letters of sizes mean different sizes elsewhere'),
+  },
+  gauge: { label: () => say('pressure on the gauge') },
+  pressureUnit: { label: () => say('gauge marked in') },
+  readAt: {
+    label: () => say('gauge read at'),
+    help: () => say('hours and minutes, 13:50; set anew when the pressure is typed'),
+  },
+  draw: { label: () => say('what is drawn') },
+  flowLpm: { label: () => say('flow on the meter') },
+  drivingLpm: {
+    label: () => say('driving flow'),
+    help: () => say('what the meter shows; the setting of the valve does not count'),
+  },
+  totalLpm: { label: () => say('total flow') },
+  setO2Fraction: {
+    label: () => say('fraction set'),
+    help: () => say('0.4, not 40'),
+  },
+  ventilatorLpm: { label: () => say('flow or minute volume') },
+  biasFlowLpm: { label: () => say('bias flow') },
+  drivingGasLpm: { label: () => say('oxygen that drives the machine') },
+  jetLpm: { label: () => say('jet nebuliser for drugs') },
+  leakLpm: { label: () => say('leak') },
+  left: {
+    label: () => say('pressure left on purpose'),
+    help: () => say('the reserve; local policy first'),
+  },
+  regulatorMinimum: {
+    label: () => say('lowest pressure of the regulator'),
+    help: () => say('below it the flow is no longer kept'),
+  },
+  gaugeError: { label: () => say('gauge may be wrong by') },
+  readAtC: { label: () => say('gas temperature when read') },
+  usedAtC: { label: () => say('gas temperature when used') },
+  altitudeM: { label: () => say('altitude') },
+  handbookFactor: {
+    label: () => say('handbook factor to compare'),
+    help: () => say('litres for each psi, from your own table'),
+  },
+}
+
+export function gasLabel(name: string): string {
+  return GAS_LABELS[name]?.label() ?? name
+}
+
+export function gasHelp(name: string): string | undefined {
+  return GAS_LABELS[name]?.help?.()
+}
+
+/** The label where the path is one of the Gas page. */
+export function gasPathLabel(path: string): string | undefined {
+  return path.startsWith(GAS_PATH) ? gasLabel(path.slice(GAS_PATH.length)) : undefined
+}
