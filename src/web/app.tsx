@@ -4,6 +4,7 @@ import { Link, Route, Switch, useLocation } from 'wouter'
 import { PAGE_WORDS } from '../words/web-page-text.ts'
 import { LookSwitch } from './parts/look-switch.tsx'
 import { PLACES } from './places.tsx'
+import type { Place } from './places.tsx'
 
 export function App() {
   const [path] = useLocation()
@@ -21,8 +22,8 @@ export function App() {
       </header>
       <Suspense fallback={<p className="place-loading">{PAGE_WORDS.opening}</p>}>
         <Switch>
-          {PLACES.map(({ path, Page }) => (
-            <Route key={path} path={path} component={Page} />
+          {PLACES.map(({ path, Page, hasParts }) => (
+            <Route key={path} path={hasParts === true ? `${path}/*?` : path} component={Page} />
           ))}
           <Route>
             <main className="no-place">
@@ -46,11 +47,15 @@ function PlaceMenu() {
           key={place.path}
           href={place.path}
           className="place"
-          aria-current={place.path === path ? 'page' : undefined}
+          aria-current={isAt(place, path) ? 'page' : undefined}
         >
           {place.name}
         </Link>
       ))}
     </nav>
   )
+}
+
+function isAt(place: Place, path: string): boolean {
+  return path === place.path || (place.hasParts === true && path.startsWith(`${place.path}/`))
 }

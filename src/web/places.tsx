@@ -8,11 +8,19 @@ export interface Place {
   readonly path: string
   readonly name: string
   readonly Page: ComponentType
+  /** Has parts at addresses of their own below its path. */
+  readonly hasParts?: boolean
 }
 
 /** In the order of the menu. A new place is one line here, loaded late: `lazy(async () => ({ default: (await import(…)).NamePage }))`. */
 export const PLACES: readonly Place[] = [
   { path: '/', name: PLACE_NAMES.bedside, Page: BedsidePage },
+  {
+    path: '/gas',
+    name: PLACE_NAMES.gas,
+    Page: lazy(async () => ({ default: (await import('./pages/gas-page.tsx')).GasPage })),
+    hasParts: true,
+  },
   {
     path: '/settings',
     name: PLACE_NAMES.settings,

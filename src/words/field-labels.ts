@@ -1,4 +1,5 @@
 // What each field of a case is called, with its unit as printed. Leaves out bounds, which the case reader holds.
+import { gasPathLabel } from './gas-field-labels.ts'
 import { say } from './say.ts'
 
 export interface FieldLabel {
@@ -109,5 +110,5 @@ export function fieldLabel(path: string): string {
   if (path === '') return say('the case')
   const bare = path.replaceAll(/\[\d+\]/g, '')
   const last = bare.split('.').at(-1) ?? bare
-  return FIELD_LABELS[bare]?.label ?? LOOSE_LABELS[last] ?? path
+  return FIELD_LABELS[bare]?.label ?? gasPathLabel(bare) ?? LOOSE_LABELS[last] ?? path
 }

@@ -12,7 +12,7 @@ export interface CylinderBasis {
   readonly regulatorMinimumText: string | null
   readonly gaugeErrorText: string | null
   readonly barometricKpa: number
-  readonly isAltitudeGiven: boolean
+  readonly altitudeFrom: 'card' | 'settings' | 'nowhere'
   readonly drawnFrom: 'meter' | 'driving' | 'blend' | 'ventilator' | 'bedside'
 }
 
@@ -37,13 +37,21 @@ export function cylinderBasisLines(basis: CylinderBasis): readonly string[] {
       : say('The gauge may be wrong by {error} either way; the range above carries it.', {
           error: basis.gaugeErrorText,
         }),
-    basis.isAltitudeGiven
-      ? say('Air pressure {pressure} kPa, from the altitude typed.', {
-          pressure: numberText(basis.barometricKpa, 0.1),
-        })
-      : say('Altitude not given: sea level taken, 101.3 kPa.'),
+    altitudeLine(basis),
     drawnLine(basis),
   ]
+}
+
+function altitudeLine({ altitudeFrom, barometricKpa }: CylinderBasis): string {
+  const pressure = numberText(barometricKpa, 0.1)
+  switch (altitudeFrom) {
+    case 'card':
+      return say('Air pressure {pressure} kPa, from the altitude typed.', { pressure })
+    case 'settings':
+      return say('Air pressure {pressure} kPa, from the altitude in the settings.', { pressure })
+    case 'nowhere':
+      return say('Altitude not given: sea level taken, {pressure} kPa.', { pressure })
+  }
 }
 
 function temperatureLine(basis: CylinderBasis): string {
@@ -78,7 +86,9 @@ function drawnLine({ drawnFrom }: CylinderBasis): string {
         'Flow and bias flow at the fraction set, oxygen share only; driving gas is pure oxygen. The flow may be wrong by 10 % (common practice).',
       )
     case 'bedside':
-      return say('Drawn as typed at Bedside, with the error of its meter and the air pressure there.')
+      return say(
+        'Drawn as typed at Bedside, with the error of its meter and the air pressure there.',
+      )
   }
 }
 
@@ -116,7 +126,5 @@ function differenceText(rule: {
   const difference = rule.oursMinutes - rule.ruleMinutes
   if (Math.abs(difference) < 0.5) return say('Ours is the same to the minute.')
   const by = durationText(Math.abs(difference))
-  return difference > 0
-    ? say('Ours is {by} longer.', { by })
-    : say('Ours is {by} shorter.', { by })
+  return difference > 0 ? say('Ours is {by} longer.', { by }) : say('Ours is {by} shorter.', { by })
 }

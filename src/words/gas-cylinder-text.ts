@@ -1,6 +1,6 @@
 // What the cylinder cards say: times, litres, what each number rests on, the handbook beside. Leaves out labels of fields.
 import type { DrawPart } from '../supply/gas-drawn.ts'
-import { clockText, numberText } from './number-text.ts'
+import { clockText, durationText, numberText } from './number-text.ts'
 import { say } from './say.ts'
 
 export const CYLINDER_TEXT = {
@@ -30,7 +30,8 @@ export const CYLINDER_TEXT = {
   fine: () => say('Reserve, temperature, gauge, place'),
   beside: () => say('The handbook beside'),
   another: () => say('Add another cylinder'),
-  nothingAtBedside: () => say('Nothing is typed at Bedside as on now. Type it there, or a flow here.'),
+  nothingAtBedside: () =>
+    say('Nothing is typed at Bedside as on now. Type it there, or a flow here.'),
   bedsideRefused: () =>
     say('The case at Bedside cannot be read as it stands. Mend it there, or type a flow here.'),
 } as const
@@ -100,9 +101,16 @@ export function drawPartText(part: DrawPart, oxygenLpm: number): string {
   })
 }
 
-/** "read at 13:50, 5 min ago" */
-export function readAtText(clock: string, ago: string): string {
-  return say('at {clock}, {ago} ago', { clock, ago })
+/** "140 bar read at 13:50, 5 min ago" */
+export function readingText(reading: {
+  readonly gauge: string
+  readonly clock: string
+  readonly minutesAgo: number
+}): string {
+  const { gauge, clock, minutesAgo } = reading
+  return minutesAgo < 1
+    ? say('{gauge} read at {clock}, just now', { gauge, clock })
+    : say('{gauge} read at {clock}, {ago} ago', { gauge, clock, ago: durationText(minutesAgo) })
 }
 
 /** The whole answer in one sentence, for who listens. */

@@ -15,14 +15,14 @@ const GAS_LABELS: Readonly<Record<string, GasLabel>> = {
     help: () => say('free text, such as a number or a place; letters of sizes are not read'),
   },
   waterVolume: {
-    label: () => say('water volume of the cylinder'),
-    help: () => say('stamped on its shoulder; letters of sizes mean different sizes elsewhere'),
+    label: () => say('water volume'),
+    help: () => say('stamped on the shoulder'),
   },
-  gauge: { label: () => say('pressure on the gauge') },
+  gauge: { label: () => say('gauge reads') },
   pressureUnit: { label: () => say('gauge marked in') },
   readAt: {
     label: () => say('gauge read at'),
-    help: () => say('hours and minutes, 13:50; set anew when the pressure is typed'),
+    help: () => say('such as 13:50; set anew when the gauge is typed'),
   },
   draw: { label: () => say('what is drawn') },
   flowLpm: { label: () => say('flow on the meter') },
@@ -41,8 +41,8 @@ const GAS_LABELS: Readonly<Record<string, GasLabel>> = {
   jetLpm: { label: () => say('jet nebuliser for drugs') },
   leakLpm: { label: () => say('leak') },
   left: {
-    label: () => say('pressure left on purpose'),
-    help: () => say('the reserve; local policy first'),
+    label: () => say('pressure to leave'),
+    help: () => say('the reserve'),
   },
   regulatorMinimum: {
     label: () => say('lowest pressure of the regulator'),

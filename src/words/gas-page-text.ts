@@ -1,18 +1,12 @@
 // What the Gas page says around its parts: names, buttons, units, standing cautions. Leaves out the parts, whose words stand beside.
 import { numberText } from './number-text.ts'
 import { say } from './say.ts'
-import { barFromKpa, psiFromKpa } from '../units/pressure.ts'
-import { cubicFeetFromLitres } from '../units/volume.ts'
-
-export const PRESSURE_UNITS = ['bar', 'psi', 'kPa'] as const
-export type PressureUnitOfGas = (typeof PRESSURE_UNITS)[number]
-
-export const VOLUME_UNITS = ['L', 'ft³'] as const
-export type VolumeUnitOfGas = (typeof VOLUME_UNITS)[number]
+import { fromInside } from '../units/choosable.ts'
+import type { UnitOf } from '../units/choosable.ts'
 
 export interface GasUnits {
-  readonly pressure: PressureUnitOfGas
-  readonly volume: VolumeUnitOfGas
+  readonly pressure: UnitOf<'gasPressure'>
+  readonly volume: UnitOf<'gasVolume'>
 }
 
 export const GAS_TEXT = {
@@ -44,27 +38,20 @@ export function fromNowText(duration: string): string {
   return say('{duration} from now', { duration })
 }
 
-const BAR_STEP = 1
-const PSI_STEP = 10
-const KPA_STEP = 100
+/** As finely as a gauge can be read. */
+const GAUGE_STEPS: Readonly<Record<UnitOf<'gasPressure'>, number>> = { bar: 1, psi: 10, kPa: 100 }
 
-/** A pressure in a cylinder, as finely as a gauge can be read. */
-export function gaugeText(gaugeKpa: number, unit: PressureUnitOfGas): string {
-  switch (unit) {
-    case 'bar':
-      return say('{value} bar', { value: numberText(barFromKpa(gaugeKpa), BAR_STEP) })
-    case 'psi':
-      return say('{value} psi', { value: numberText(psiFromKpa(gaugeKpa), PSI_STEP) })
-    case 'kPa':
-      return say('{value} kPa', { value: numberText(gaugeKpa, KPA_STEP) })
-  }
+/** A pressure in a cylinder. */
+export function gaugeText(gaugeKpa: number, unit: UnitOf<'gasPressure'>): string {
+  const value = numberText(fromInside(gaugeKpa, unit), GAUGE_STEPS[unit])
+  return say('{value} {unit}', { value, unit })
 }
 
 const SIGNIFICANT = 3
 
 /** A volume of gas to three digits: what the gauge deserves. */
-export function gasVolumeText(volumeL: number, unit: VolumeUnitOfGas): string {
-  const inUnit = unit === 'L' ? volumeL : cubicFeetFromLitres(volumeL)
+export function gasVolumeText(volumeL: number, unit: UnitOf<'gasVolume'>): string {
+  const inUnit = fromInside(volumeL, unit)
   return say('{value} {unit}', { value: threeDigits(inUnit), unit })
 }
 

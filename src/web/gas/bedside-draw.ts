@@ -1,6 +1,6 @@
 // What is drawn by the set-up typed at Bedside as on now. Leaves out what the plan there would choose instead.
 import { DEMO_SHELF } from '../../kit/demo-shelf/demo-shelf.ts'
-import type { Case, SetUpOnNow } from '../../patient/case.ts'
+import type { SetUpOnNow } from '../../patient/case.ts'
 import { setUpOfOnNow } from '../../planning/on-now.ts'
 import { gasDrawn } from '../../supply/gas-drawn.ts'
 import type { GasDrawn } from '../../supply/gas-drawn.ts'

@@ -1,15 +1,29 @@
 // One cylinder: what is typed on one side, its clock times on the other. Leaves out how they are worked out.
 import { useMemo } from 'react'
 import { Button } from 'react-aria-components'
-import { cylinderName, CYLINDER_TEXT, DRAW_KINDS, DRAW_KIND_TEXTS } from '../../words/gas-cylinder-text.ts'
-import { GAS_TEXT, PRESSURE_UNITS } from '../../words/gas-page-text.ts'
+import { CHOOSABLE_UNITS } from '../../units/choosable.ts'
+import {
+  cylinderName,
+  CYLINDER_TEXT,
+  DRAW_KINDS,
+  DRAW_KIND_TEXTS,
+} from '../../words/gas-cylinder-text.ts'
+import { GAS_TEXT } from '../../words/gas-page-text.ts'
 import type { GasUnits } from '../../words/gas-page-text.ts'
 import { setUpOnNowText } from '../../words/set-up-text.ts'
 import { CheckField } from '../parts/check-field.tsx'
 import { Fold } from '../parts/fold.tsx'
 import type { BedsideDraw } from './bedside-draw.ts'
 import { cylinderAnswer } from './cylinder-answer.ts'
-import { CYLINDER_RULES, DRAW_FIELDS, drawKindOf, pressureUnitOf, readCylinder, withReadingNow, withTyped } from './cylinder-form.ts'
+import {
+  CYLINDER_RULES,
+  DRAW_FIELDS,
+  drawKindOf,
+  pressureUnitOf,
+  readCylinder,
+  withReadingNow,
+  withTyped,
+} from './cylinder-form.ts'
 import { CylinderResult } from './cylinder-result.tsx'
 import { GasChoice, GasNumber, GasText } from './gas-fields.tsx'
 import type { GasForm } from './gas-fields.tsx'
@@ -23,16 +37,17 @@ export interface CylinderCardProps {
   readonly now: Date
   readonly units: GasUnits
   readonly bedside: BedsideDraw
+  readonly siteAltitudeM: number | undefined
   readonly onChange: (texts: Texts) => void
   readonly onRemove: (() => void) | undefined
 }
 
 export function CylinderCard(props: CylinderCardProps) {
-  const { position, texts, now, units, bedside, onChange } = props
+  const { position, texts, now, units, bedside, siteAltitudeM, onChange } = props
   const prefix = `cylinder-${position}`
   const read = useMemo(
-    () => readCylinder(texts, { prefix, now, bedside }),
-    [texts, prefix, now, bedside],
+    () => readCylinder(texts, { prefix, now, bedside, siteAltitudeM }),
+    [texts, prefix, now, bedside, siteAltitudeM],
   )
   const answer = followed(read, (question) => ({
     question,
@@ -48,11 +63,16 @@ export function CylinderCard(props: CylinderCardProps) {
   const headingId = `${prefix}-heading`
   return (
     <section className="gas-card" aria-labelledby={headingId}>
-      <div className="gas-form">
+      <div className="gas-result">
         <h2 id={headingId}>{name}</h2>
-        {texts['example'] === undefined ? null : (
-          <p className="badge-line">{GAS_TEXT.example()}</p>
+        {texts['example'] === undefined ? null : <p className="badge-line">{GAS_TEXT.example()}</p>}
+        {answer.ok ? (
+          <CylinderResult {...answer.value} name={name} now={now} units={units} />
+        ) : (
+          <GasRefused problems={answer.problems} />
         )}
+      </div>
+      <div className="gas-form">
         <CylinderFields
           form={form}
           bedside={bedside}
@@ -63,13 +83,6 @@ export function CylinderCard(props: CylinderCardProps) {
             {GAS_TEXT.remove()}
             <span className="unseen"> {name}</span>
           </Button>
-        )}
-      </div>
-      <div className="gas-result">
-        {answer.ok ? (
-          <CylinderResult {...answer.value} name={name} now={now} units={units} />
-        ) : (
-          <GasRefused problems={answer.problems} />
         )}
       </div>
     </section>
@@ -92,12 +105,12 @@ function CylinderFields(props: {
   return (
     <div className="group-fields">
       <div className="pair">
-        <GasNumber form={form} name="waterVolume" unit={CYLINDER_RULES.waterVolume.unit} />
         <GasNumber form={form} name="gauge" unit={unit} />
+        <GasChoice form={form} name="pressureUnit" choices={PRESSURE_CHOICES} />
       </div>
       <div className="pair">
-        <GasChoice form={form} name="pressureUnit" choices={PRESSURE_CHOICES} />
         <GasNumber form={form} name="left" unit={unit} />
+        <GasNumber form={form} name="waterVolume" unit={CYLINDER_RULES.waterVolume.unit} />
       </div>
       <CheckField
         field={`${form.prefix}.valve`}
@@ -165,7 +178,7 @@ function unitOf(name: keyof typeof CYLINDER_RULES): string | undefined {
   return 'unit' in rule ? rule.unit : undefined
 }
 
-const PRESSURE_CHOICES = PRESSURE_UNITS.map((unit) => ({ value: unit, text: unit }))
+const PRESSURE_CHOICES = CHOOSABLE_UNITS.gasPressure.map((unit) => ({ value: unit, text: unit }))
 
 function drawChoices() {
   return DRAW_KINDS.map((kind) => ({ value: kind, text: DRAW_KIND_TEXTS[kind]() }))

@@ -1,15 +1,13 @@
 // A cylinder card as typed: its fields, its example, and its reading as a question to the core. Leaves out how it looks.
-import { barometricPressureKpa } from '../../physics/atmosphere.ts'
-import { ALTITUDE_M_MAX, ALTITUDE_M_MIN } from '../../physics/atmosphere.ts'
+import { ALTITUDE_M_MAX, ALTITUDE_M_MIN, barometricPressureKpa } from '../../physics/atmosphere.ts'
 import type { Cylinder, CylinderUse } from '../../supply/cylinder.ts'
 import type { GasDrawn } from '../../supply/gas-drawn.ts'
 import { statedDraw } from '../../supply/stated-draw.ts'
 import { AIR_O2_FRACTION, STANDARD_PRESSURE_KPA } from '../../units/constants.ts'
-import { kpaFromBar, kpaFromPsi } from '../../units/pressure.ts'
+import { CHOOSABLE_UNITS, toInside } from '../../units/choosable.ts'
+import type { UnitOf } from '../../units/choosable.ts'
 import { DRAW_KINDS } from '../../words/gas-cylinder-text.ts'
 import type { DrawKind } from '../../words/gas-cylinder-text.ts'
-import { PRESSURE_UNITS } from '../../words/gas-page-text.ts'
-import type { PressureUnitOfGas } from '../../words/gas-page-text.ts'
 import type { BedsideDraw } from './bedside-draw.ts'
 import type { Texts } from './kept-form.ts'
 import { formReader, readAll } from './read-form.ts'
@@ -25,7 +23,7 @@ export interface CylinderQuestion {
   readonly readAt: Date
   readonly isReadAtCGiven: boolean
   readonly isUsedAtCGiven: boolean
-  readonly isAltitudeGiven: boolean
+  readonly altitudeFrom: 'card' | 'settings' | 'nowhere'
   readonly handbookFactorLPerPsi: number | undefined
 }
 
@@ -54,9 +52,7 @@ export const CYLINDER_RULES = {
 } as const satisfies Readonly<Record<string, NumberRule>>
 
 /** Fields of each way of drawing. */
-export const DRAW_FIELDS: Readonly<
-  Record<DrawKind, readonly (keyof typeof CYLINDER_RULES)[]>
-> = {
+export const DRAW_FIELDS: Readonly<Record<DrawKind, readonly (keyof typeof CYLINDER_RULES)[]>> = {
   meter: ['flowLpm'],
   driving: ['drivingLpm'],
   blend: ['totalLpm', 'setO2Fraction'],
@@ -77,32 +73,21 @@ export const EXAMPLE_CYLINDER: Texts = {
 }
 
 /** An empty card. */
-export function newCylinder(unit: PressureUnitOfGas): Texts {
+export function newCylinder(unit: UnitOf<'gasPressure'>): Texts {
   return { pressureUnit: unit, valve: 'open', draw: 'meter' }
 }
 
-export function pressureUnitOf(texts: Texts): PressureUnitOfGas {
-  return PRESSURE_UNITS.find((unit) => unit === texts['pressureUnit']) ?? 'bar'
+export function pressureUnitOf(texts: Texts): UnitOf<'gasPressure'> {
+  return CHOOSABLE_UNITS.gasPressure.find((unit) => unit === texts['pressureUnit']) ?? 'bar'
 }
 
 export function drawKindOf(texts: Texts): DrawKind {
   return DRAW_KINDS.find((kind) => kind === texts['draw']) ?? 'meter'
 }
 
-export function kpaOf(pressure: number, unit: PressureUnitOfGas): number {
-  switch (unit) {
-    case 'bar':
-      return kpaFromBar(pressure)
-    case 'psi':
-      return kpaFromPsi(pressure)
-    case 'kPa':
-      return pressure
-  }
-}
-
 /** Bounds of a gauge in its own unit, on whole numbers inside what the core takes. */
-export function gaugeRule(unit: PressureUnitOfGas): NumberRule {
-  return { min: 0, max: Math.floor(GAUGE_KPA_MAX / kpaOf(1, unit)), unit }
+export function gaugeRule(unit: UnitOf<'gasPressure'>): NumberRule {
+  return { min: 0, max: Math.floor(GAUGE_KPA_MAX / toInside(1, unit)), unit }
 }
 
 /** The card after something was typed: no longer the example; a new pressure was read now. */
@@ -128,25 +113,32 @@ function withReadingKept(texts: Texts, now: Date): Texts {
 
 export function readCylinder(
   texts: Texts,
-  given: { readonly prefix: string; readonly now: Date; readonly bedside: BedsideDraw },
+  given: {
+    readonly prefix: string
+    readonly now: Date
+    readonly bedside: BedsideDraw
+    /** Of the settings; counts where the card gives none. */
+    readonly siteAltitudeM: number | undefined
+  },
 ): ReadForm<CylinderQuestion> {
   const reader = formReader(texts, given.prefix)
   const unit = pressureUnitOf(texts)
   const rule = gaugeRule(unit)
   const pressure = (name: string): number | undefined => {
     const value = reader.optional(name, rule)
-    return value === undefined ? undefined : kpaOf(value, unit)
+    return value === undefined ? undefined : toInside(value, unit)
   }
   const waterVolumeL = reader.number('waterVolume', CYLINDER_RULES.waterVolume)
-  const gaugeKpa = kpaOf(reader.number('gauge', rule), unit)
+  const gaugeKpa = toInside(reader.number('gauge', rule), unit)
   const readAt = readingTime(reader, texts, given.now)
   const readDrawn = drawReader(reader, texts, given.bedside)
-  const leftGaugeKpa = kpaOf(reader.number('left', rule), unit)
+  const leftGaugeKpa = toInside(reader.number('left', rule), unit)
   const regulatorMinimumGaugeKpa = pressure('regulatorMinimum')
   const gaugeErrorKpa = pressure('gaugeError')
   const readAtC = reader.optional('readAtC', TEMPERATURE)
   const usedAtC = reader.optional('usedAtC', TEMPERATURE)
-  const altitudeM = reader.optional('altitudeM', CYLINDER_RULES.altitudeM)
+  const ownAltitudeM = reader.optional('altitudeM', CYLINDER_RULES.altitudeM)
+  const altitudeM = ownAltitudeM ?? given.siteAltitudeM
   const handbookFactorLPerPsi = reader.optional('handbookFactor', CYLINDER_RULES.handbookFactor)
   return readAll(reader, () => ({
     cylinder: {
@@ -168,7 +160,8 @@ export function readCylinder(
     readAt,
     isReadAtCGiven: readAtC !== undefined,
     isUsedAtCGiven: usedAtC !== undefined,
-    isAltitudeGiven: altitudeM !== undefined,
+    altitudeFrom:
+      ownAltitudeM !== undefined ? 'card' : altitudeM !== undefined ? 'settings' : 'nowhere',
     handbookFactorLPerPsi,
   }))
 }
@@ -211,8 +204,7 @@ function drawReader(reader: FormReader, texts: Texts, bedside: BedsideDraw): () 
       const setO2Fraction = reader.number('setO2Fraction', FRACTION)
       const biasFlowLpm = reader.number('biasFlowLpm', FLOW)
       const drivingGasLpm = reader.number('drivingGasLpm', FLOW)
-      return () =>
-        statedDraw({ kind, flowLpm, setO2Fraction, biasFlowLpm, drivingGasLpm }, beside)
+      return () => statedDraw({ kind, flowLpm, setO2Fraction, biasFlowLpm, drivingGasLpm }, beside)
     }
     case 'bedside':
       return bedsideReader(reader, bedside, beside)

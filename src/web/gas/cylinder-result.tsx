@@ -1,5 +1,9 @@
 // The answer of a cylinder card: when to change, when it is empty, how much is left, and what each number rests on. Leaves out the form.
-import { cylinderBasisLines, factorRuleText, simpleRuleText } from '../../words/gas-cylinder-basis.ts'
+import {
+  cylinderBasisLines,
+  factorRuleText,
+  simpleRuleText,
+} from '../../words/gas-cylinder-basis.ts'
 import {
   changeBetweenText,
   clockOnDayText,
@@ -10,7 +14,7 @@ import {
   overdueByText,
   oxygenFlowRangeText,
   oxygenFlowText,
-  readAtText,
+  readingText,
 } from '../../words/gas-cylinder-text.ts'
 import { fromNowText, GAS_TEXT, gasVolumeText, gaugeText } from '../../words/gas-page-text.ts'
 import type { GasUnits } from '../../words/gas-page-text.ts'
@@ -36,7 +40,7 @@ export function CylinderResult(props: CylinderResultProps) {
   const isExtrapolated = answer.contents.equation === 'extrapolated'
   return (
     <div className="answer">
-      <p className="eyebrow">{readingText(props)}</p>
+      <p className="eyebrow">{readingOf(props)}</p>
       <Head {...props} />
       {isExtrapolated ? (
         <ul className="badges">
@@ -52,11 +56,13 @@ export function CylinderResult(props: CylinderResultProps) {
   )
 }
 
-function readingText({ question, answer, now, units }: CylinderResultProps): string {
+function readingOf({ question, answer, now, units }: CylinderResultProps): string {
   const { readAt, cylinder } = question
-  const clock = clockOnDayText({ ...timeOf(readAt), day: -daysBetween(readAt, now) })
-  const reading = readAtText(clock, durationText(answer.readMinutesAgo))
-  return `${gaugeText(cylinder.gaugeKpa, units.pressure)}, ${reading}`
+  return readingText({
+    gauge: gaugeText(cylinder.gaugeKpa, units.pressure),
+    clock: clockOnDayText({ ...timeOf(readAt), day: -daysBetween(readAt, now) }),
+    minutesAgo: answer.readMinutesAgo,
+  })
 }
 
 function Head({ answer, name }: CylinderResultProps) {
@@ -65,8 +71,7 @@ function Head({ answer, name }: CylinderResultProps) {
     return <Nothing head={CYLINDER_TEXT.closed()} why={CYLINDER_TEXT.closedWhy()} />
   if (nothing === 'AT_OR_BELOW_FLOOR')
     return <Nothing head={CYLINDER_TEXT.atFloor()} why={CYLINDER_TEXT.atFloorWhy()} />
-  if (answer.times === null)
-    return <p className="answer-name">{CYLINDER_TEXT.neverEmpty()}</p>
+  if (answer.times === null) return <p className="answer-name">{CYLINDER_TEXT.neverEmpty()}</p>
   return <Times times={answer.times} name={name} />
 }
 
@@ -96,7 +101,8 @@ function Times({ times, name }: { readonly times: CylinderTimes; readonly name: 
       ) : null}
       <div className="gas-times">
         <p className="gas-change">
-          <span>{CYLINDER_TEXT.change()}</span> <strong className="primary-value">{changeAt}</strong>
+          <span>{CYLINDER_TEXT.change()}</span>{' '}
+          <strong className="primary-value">{changeAt}</strong>
         </p>
         <p className="gas-empty">
           <span>{CYLINDER_TEXT.empty()}</span> <strong>{emptyAt}</strong>
@@ -139,7 +145,9 @@ function factsOf({ answer, question, units }: CylinderResultProps): readonly Fac
       ? [
           {
             name: CYLINDER_TEXT.parts(),
-            value: drawn.parts.map(({ part, oxygenLpm }) => drawPartText(part, oxygenLpm)).join('; '),
+            value: drawn.parts
+              .map(({ part, oxygenLpm }) => drawPartText(part, oxygenLpm))
+              .join('; '),
             isWide: true,
           },
         ]
@@ -183,7 +191,7 @@ function basisOf(question: CylinderQuestion, answer: CylinderAnswer, units: GasU
     regulatorMinimumText: pressure(use.regulatorMinimumGaugeKpa),
     gaugeErrorText: pressure(use.gaugeErrorKpa),
     barometricKpa: use.barometricKpa,
-    isAltitudeGiven: question.isAltitudeGiven,
+    altitudeFrom: question.altitudeFrom,
     drawnFrom: question.drawKind,
   }
 }

@@ -3,6 +3,8 @@ import { useMemo, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { CYLINDER_TEXT } from '../../words/gas-cylinder-text.ts'
 import { GAS_TEXT } from '../../words/gas-page-text.ts'
+import { useSettings } from '../settings/settings-store.ts'
+import { siteAltitude } from '../settings/site-altitude.ts'
 import { bedsideDraw } from './bedside-draw.ts'
 import { CylinderCard } from './cylinder-card.tsx'
 import { EXAMPLE_CYLINDER, newCylinder } from './cylinder-form.ts'
@@ -17,7 +19,8 @@ export function CylindersPart() {
   const { form, change } = useKeptForm('cylinders', START)
   const [before, setBefore] = useState<KeptForm | null>(null)
   const bedside = useMemo(() => bedsideDraw(localStorage), [])
-  const { units } = useGasUnits()
+  const units = useGasUnits()
+  const { altitudeM } = siteAltitude(useSettings().altitudeTyped)
   const now = useNow()
   const remove = (at: number): void => {
     setBefore(form)
@@ -35,6 +38,7 @@ export function CylindersPart() {
           now={now}
           units={units}
           bedside={bedside}
+          siteAltitudeM={altitudeM}
           onChange={(row) => change(withRow(form, position, row))}
           onRemove={form.rows.length > 1 ? () => remove(position) : undefined}
         />

@@ -7,9 +7,11 @@ import { CylindersPart } from '../gas/cylinders-part.tsx'
 import { GasUnitSwitch } from '../gas/gas-unit-switch.tsx'
 import '../styles/gas.css'
 
-const PARTS: readonly { readonly id: GasPart; readonly path: string; readonly Part: ComponentType }[] = [
-  { id: 'cylinder', path: '/gas', Part: CylindersPart },
-]
+const PARTS: readonly {
+  readonly id: GasPart
+  readonly path: string
+  readonly Part: ComponentType
+}[] = [{ id: 'cylinder', path: '/gas', Part: CylindersPart }]
 
 export function GasPage() {
   const [path] = useLocation()
