@@ -32,6 +32,9 @@ const STATED_LPM_MAX = 150
 /** Share by which a mixed flow may lie beside its display, either way (common practice). */
 export const BLEND_FLOW_ERROR = 0.1
 
+/** What a stated draw can know; air and remarks need a set-up. */
+export type StatedGas = Pick<GasDrawn, 'oxygenLpm' | 'lowLpm' | 'highLpm' | 'parts'>
+
 interface Part {
   readonly part: DrawPart
   readonly oxygenLpm: number
@@ -41,7 +44,7 @@ interface Part {
 
 /** Sum of the parts; a blend draws its oxygen share (F − 0.2095)/0.7905. Low and high: every meter wrong by its full band [Duprez2014],
  *  mixed flows by 10 %. Valid 0–150 L/min and fractions 0.2095–1, else DomainError. Mass balance; stated-draw.test.ts. */
-export function statedDraw(draw: StatedDraw, beside: StatedBeside = {}): GasDrawn {
+export function statedDraw(draw: StatedDraw, beside: StatedBeside = {}): StatedGas {
   const parts = [
     ...ownParts(draw),
     metered('JET', 'jetLpm', beside.jetLpm ?? 0),

@@ -1,8 +1,8 @@
 // A cylinder card as typed: its fields, its example, and its reading as a question to the core. Leaves out how it looks.
 import { ALTITUDE_M_MAX, ALTITUDE_M_MIN, barometricPressureKpa } from '../../physics/atmosphere.ts'
 import type { Cylinder, CylinderUse } from '../../supply/cylinder.ts'
-import type { GasDrawn } from '../../supply/gas-drawn.ts'
 import { statedDraw } from '../../supply/stated-draw.ts'
+import type { StatedGas } from '../../supply/stated-draw.ts'
 import { AIR_O2_FRACTION, STANDARD_PRESSURE_KPA } from '../../units/constants.ts'
 import { CHOOSABLE_UNITS, toInside } from '../../units/choosable.ts'
 import type { UnitOf } from '../../units/choosable.ts'
@@ -17,7 +17,7 @@ import { minutesBefore, minutesSince, timeText, typedTime } from './wall-clock.t
 export interface CylinderQuestion {
   readonly cylinder: Cylinder
   readonly use: CylinderUse
-  readonly drawn: GasDrawn
+  readonly drawn: StatedGas
   readonly drawKind: DrawKind
   /** When the gauge was read. */
   readonly readAt: Date
@@ -180,7 +180,7 @@ function readingTime(reader: FormReader, texts: Texts, now: Date): Date {
 }
 
 /** Reads the fields of the way of drawing chosen; what comes back works the draw out once all is read. */
-function drawReader(reader: FormReader, texts: Texts, bedside: BedsideDraw): () => GasDrawn {
+function drawReader(reader: FormReader, texts: Texts, bedside: BedsideDraw): () => StatedGas {
   const jetLpm = reader.optional('jetLpm', FLOW) ?? 0
   const leakLpm = reader.optional('leakLpm', FLOW) ?? 0
   const beside = { jetLpm, leakLpm }
@@ -215,7 +215,7 @@ function bedsideReader(
   reader: FormReader,
   bedside: BedsideDraw,
   beside: { readonly jetLpm: number; readonly leakLpm: number },
-): () => GasDrawn {
+): () => StatedGas {
   if (bedside.kind !== 'drawn') {
     reader.report({ code: 'MISSING_FIELD', path: 'onNow.setUp', value: null }, 'draw')
     return () => statedDraw({ kind: 'meter', flowLpm: 0 })
