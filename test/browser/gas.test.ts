@@ -25,7 +25,7 @@ const LOOKS = ['Light', 'Dark'] as const
 const SHOWN = SIZES.flatMap((size) => LOOKS.map((look) => ({ ...size, look })))
 
 /** Until it is so: the page looks at its clock every few seconds, and two cores are shared. */
-const eventually = (look: () => Promise<string>) => expect.poll(look, { timeout: 20_000 })
+const expectSoon = (look: () => Promise<string>) => expect.poll(look, { timeout: 20_000 })
 
 async function openFolds(page: Page): Promise<void> {
   const shut = page.locator('.fold-button[aria-expanded="false"]:visible')
@@ -68,7 +68,7 @@ describe('cylinder cards', () => {
     await fieldIn(card, 'gauge reads').fill('137')
     await openFolds(page)
     await fieldIn(card, 'gas temperature when read').fill('15')
-    await eventually(times).toMatch(/change at\s+14:16/i)
+    await expectSoon(times).toMatch(/change at\s+14:16/i)
     expect(await card.locator('.badge-line').count()).toBe(0)
     expect(await card.innerText()).toMatch(/Water volume × pressure, as often taught: 25 min/)
     expect(await card.innerText()).toMatch(/Ours is 2 min longer/)
@@ -76,17 +76,17 @@ describe('cylinder cards', () => {
 
   it('count from the reading, not from now: time that passes is time gone', async () => {
     await letMinutesPass(page, 20)
-    await eventually(async () => await card.locator('.why').innerText()).toMatch(/^\d min from now/)
+    await expectSoon(async () => await card.locator('.why').innerText()).toMatch(/^\d min from now/)
     expect(await times()).toMatch(/change at\s+14:16/i)
     await letMinutesPass(page, 40)
-    await eventually(async () => await card.innerText()).toMatch(/Change it now/)
+    await expectSoon(async () => await card.innerText()).toMatch(/Change it now/)
     await letMinutesPass(page, 0)
-    await eventually(async () => await card.innerText()).not.toMatch(/Change it now/)
+    await expectSoon(async () => await card.innerText()).not.toMatch(/Change it now/)
   })
 
   it('compare with a handbook factor and say by how much ours differs', async () => {
     await fieldIn(card, 'handbook factor').fill('0.16')
-    await eventually(async () => await card.innerText()).toMatch(
+    await expectSoon(async () => await card.innerText()).toMatch(
       /With 0\.16 L for each psi: 29 min\. Ours is 2 min shorter/,
     )
     await fieldIn(card, 'handbook factor').fill('')
@@ -94,14 +94,14 @@ describe('cylinder cards', () => {
 
   it('give nothing while the valve is closed, and say so', async () => {
     await card.getByLabel('the valve is open').uncheck()
-    await eventually(async () => await card.innerText()).toMatch(/0 minutes: the valve is closed/)
+    await expectSoon(async () => await card.innerText()).toMatch(/0 minutes: the valve is closed/)
     expect(await card.locator('.gas-times').count()).toBe(0)
     await card.getByLabel('the valve is open').check()
   })
 
   it('mark what is extrapolated above 27 °C', async () => {
     await fieldIn(card, 'gas temperature when read').fill('35')
-    await eventually(async () => await card.locator('.badges').innerText()).toMatch(/extrapolated/)
+    await expectSoon(async () => await card.locator('.badges').innerText()).toMatch(/extrapolated/)
     await fieldIn(card, 'gas temperature when read').fill('15')
     await card.locator('.badges').waitFor({ state: 'detached' })
   })
@@ -126,15 +126,15 @@ describe('cylinder cards', () => {
   ])('count what is really drawn: $kind', async ({ kind, fields, drawn }) => {
     await card.getByLabel('what is drawn').selectOption(kind)
     for (const [label, text] of Object.entries(fields)) await fieldIn(card, label).fill(text)
-    await eventually(async () => await card.innerText()).toMatch(drawn)
+    await expectSoon(async () => await card.innerText()).toMatch(drawn)
   })
 
   it('take what is on now from Bedside', async () => {
     await card.getByLabel('what is drawn').selectOption('bedside')
-    await eventually(async () => await card.locator('.gas-form').innerText()).toMatch(
+    await expectSoon(async () => await card.locator('.gas-form').innerText()).toMatch(
       /nasal cannula/i,
     )
-    await eventually(times).toMatch(/change at/i)
+    await expectSoon(times).toMatch(/change at/i)
     await card.getByLabel('what is drawn').selectOption('meter')
   })
 
@@ -157,21 +157,21 @@ describe('cylinder cards', () => {
       await fieldIn(card, 'flow on the meter').evaluate((one) => one === document.activeElement),
     ).toBe(true)
     await fieldIn(card, 'flow on the meter').fill('10')
-    await eventually(times).toMatch(/change at/i)
+    await expectSoon(times).toMatch(/change at/i)
   })
 
   it('show other units for the same answer, and never turn a typed number into another', async () => {
     const before = await times()
     await page.locator('.gas-units').getByText('psi', { exact: true }).click()
     await page.locator('.gas-units').getByText('ft³', { exact: true }).click()
-    await eventually(async () => await card.locator('.eyebrow').innerText()).toMatch(/^1990 psi/)
+    await expectSoon(async () => await card.locator('.eyebrow').innerText()).toMatch(/^1990 psi/)
     expect(await card.innerText()).toMatch(/9\.4\d? ft³/)
     expect(await times()).toBe(before)
     expect(await fieldIn(card, 'gauge reads').inputValue()).toBe('137')
     await card.getByLabel('gauge marked in').selectOption('psi')
     await fieldIn(card, 'gauge reads').fill('1987')
     await fieldIn(card, 'pressure to leave').fill('203')
-    await eventually(times).toBe(before)
+    await expectSoon(times).toBe(before)
     await page.locator('.gas-units').getByText('bar', { exact: true }).click()
   })
 

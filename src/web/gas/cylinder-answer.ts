@@ -2,6 +2,8 @@
 import { barFromKpa, psiFromKpa } from '../../units/pressure.ts'
 import { usableContents } from '../../supply/cylinder.ts'
 import type { UsableContents } from '../../supply/cylinder.ts'
+import { cylinderAnswer } from '../../supply/cylinder-answer.ts'
+import type { SupplyRemark } from '../../supply/supply-remark.ts'
 import { clockAfter, cylinderClock, handbookMinutes } from '../../supply/duration.ts'
 import type { ClockTime } from '../../supply/duration.ts'
 import type { CylinderQuestion } from './cylinder-form.ts'
@@ -20,7 +22,7 @@ export interface CylinderTimes {
   readonly minutesLeft: number
 }
 
-export interface CylinderAnswer {
+export interface CardAnswer {
   readonly contents: UsableContents
   /** All it holds, down to a flat cylinder. */
   readonly heldL: number
@@ -28,11 +30,20 @@ export interface CylinderAnswer {
   readonly times: CylinderTimes | null
   readonly simpleRuleMinutes: number | null
   readonly factorRuleMinutes: number | null
+  /** Handbooks of countries, and what warm and cold do. */
+  readonly remarks: readonly SupplyRemark[]
   readonly readMinutesAgo: number
 }
 
+/** Other remarks stand in the card in its own words. */
+const SHOWN_REMARKS: readonly SupplyRemark['code'][] = [
+  'HANDBOOK_DIFFERS',
+  'HANDBOOK_HAS_NO_SUCH_SIZE',
+  'FILLED_WARM_USED_COLD',
+]
+
 /** Days of the clock times are counted from today. */
-export function cylinderAnswer(question: CylinderQuestion, now: Date): CylinderAnswer {
+export function cardAnswer(question: CylinderQuestion, now: Date): CardAnswer {
   const { cylinder, use, drawn } = question
   const contents = usableContents(cylinder, use)
   const isDrawn = drawn.oxygenLpm > 0
@@ -43,6 +54,9 @@ export function cylinderAnswer(question: CylinderQuestion, now: Date): CylinderA
     times: isDrawn && contents.nothing === null ? timesOf(question, contents, now) : null,
     simpleRuleMinutes: isDrawn ? simpleMinutes(question) : null,
     factorRuleMinutes: isDrawn ? factorMinutes(question) : null,
+    remarks: cylinderAnswer({ cylinder, use, drawLpm: drawn.oxygenLpm }).remarks.filter(
+      ({ code }) => SHOWN_REMARKS.includes(code),
+    ),
     readMinutesAgo: Math.max(0, minutesBetween(question.readAt, now)),
   }
 }

@@ -9,12 +9,12 @@ import {
   DRAW_KIND_TEXTS,
 } from '../../words/gas-cylinder-text.ts'
 import { GAS_TEXT } from '../../words/gas-page-text.ts'
-import type { GasUnits } from '../../words/gas-page-text.ts'
+import type { GasUnits } from '../../words/supply-value.ts'
 import { setUpOnNowText } from '../../words/set-up-text.ts'
 import { CheckField } from '../parts/check-field.tsx'
 import { Fold } from '../parts/fold.tsx'
 import type { BedsideDraw } from './bedside-draw.ts'
-import { cylinderAnswer } from './cylinder-answer.ts'
+import { cardAnswer } from './cylinder-answer.ts'
 import {
   CYLINDER_RULES,
   DRAW_FIELDS,
@@ -51,7 +51,7 @@ export function CylinderCard(props: CylinderCardProps) {
   )
   const answer = followed(read, (question) => ({
     question,
-    answer: cylinderAnswer(question, now),
+    answer: cardAnswer(question, now),
   }))
   const form: GasForm = {
     prefix,

@@ -16,20 +16,22 @@ import {
   oxygenFlowText,
   readingText,
 } from '../../words/gas-cylinder-text.ts'
-import { fromNowText, GAS_TEXT, gasVolumeText, gaugeText } from '../../words/gas-page-text.ts'
-import type { GasUnits } from '../../words/gas-page-text.ts'
+import { fromNowText, GAS_TEXT } from '../../words/gas-page-text.ts'
+import { gasPressureText, gasVolumeText } from '../../words/supply-value.ts'
+import { supplyText } from '../../words/supply-text.ts'
+import type { GasUnits } from '../../words/supply-value.ts'
 import { durationText, plainNumberText } from '../../words/number-text.ts'
 import type { Fact } from '../parts/facts.tsx'
 import { Facts } from '../parts/facts.tsx'
 import { Fold } from '../parts/fold.tsx'
 import { Lines } from '../parts/lines.tsx'
-import type { CylinderAnswer, CylinderTimes } from './cylinder-answer.ts'
+import type { CardAnswer, CylinderTimes } from './cylinder-answer.ts'
 import type { CylinderQuestion } from './cylinder-form.ts'
 import { daysBetween, timeOf } from './wall-clock.ts'
 
 export interface CylinderResultProps {
   readonly question: CylinderQuestion
-  readonly answer: CylinderAnswer
+  readonly answer: CardAnswer
   readonly name: string
   readonly now: Date
   readonly units: GasUnits
@@ -59,7 +61,7 @@ export function CylinderResult(props: CylinderResultProps) {
 function readingOf({ question, answer, now, units }: CylinderResultProps): string {
   const { readAt, cylinder } = question
   return readingText({
-    gauge: gaugeText(cylinder.gaugeKpa, units.pressure),
+    gauge: gasPressureText(cylinder.gaugeKpa, units),
     clock: clockOnDayText({ ...timeOf(readAt), day: -daysBetween(readAt, now) }),
     minutesAgo: answer.readMinutesAgo,
   })
@@ -116,7 +118,7 @@ function Times({ times, name }: { readonly times: CylinderTimes; readonly name: 
 function factsOf({ answer, question, units }: CylinderResultProps): readonly Fact[] {
   const { contents, times } = answer
   const { drawn } = question
-  const volume = (litres: number): string => gasVolumeText(litres, units.volume)
+  const volume = (litres: number): string => gasVolumeText(litres, units)
   const hasRange = contents.usableHighL > contents.usableLowL
   return [
     { name: CYLINDER_TEXT.usable(), value: volume(contents.usableL) },
@@ -164,6 +166,7 @@ function HandbookLines(props: Pick<CylinderResultProps, 'answer' | 'question'>) 
     <section className="section">
       <h3>{CYLINDER_TEXT.beside()}</h3>
       <p>{simpleRuleText({ ruleMinutes: simpleRuleMinutes, oursMinutes })}</p>
+      <Lines lines={answer.remarks.map(supplyText)} />
       {factorRuleMinutes === null ? null : (
         <p>
           {factorRuleText({
@@ -177,17 +180,17 @@ function HandbookLines(props: Pick<CylinderResultProps, 'answer' | 'question'>) 
   )
 }
 
-function basisOf(question: CylinderQuestion, answer: CylinderAnswer, units: GasUnits) {
+function basisOf(question: CylinderQuestion, answer: CardAnswer, units: GasUnits) {
   const { cylinder, use } = question
   const pressure = (gaugeKpa: number | undefined): string | null =>
-    gaugeKpa === undefined ? null : gaugeText(gaugeKpa, units.pressure)
+    gaugeKpa === undefined ? null : gasPressureText(gaugeKpa, units)
   return {
-    heldText: gasVolumeText(answer.heldL, units.volume),
+    heldText: gasVolumeText(answer.heldL, units),
     readAtC: cylinder.readAtC,
     isReadAtGiven: question.isReadAtCGiven,
     usedAtC: use.usedAtC ?? cylinder.readAtC,
     isUsedAtGiven: question.isUsedAtCGiven,
-    leftText: gaugeText(use.leftGaugeKpa, units.pressure),
+    leftText: gasPressureText(use.leftGaugeKpa, units),
     regulatorMinimumText: pressure(use.regulatorMinimumGaugeKpa),
     gaugeErrorText: pressure(use.gaugeErrorKpa),
     barometricKpa: use.barometricKpa,
