@@ -80,6 +80,7 @@ export const ERROR_CODES = {
   HYPERBARIC_REFUSED: 'refused',
   NOT_BREATHING_REFUSED: 'refused',
   VENTILATED_REFUSED: 'refused',
+  PULSE_SETTING_REFUSED: 'refused',
 } as const
 
 /** Stable code of something wrong with an input. */

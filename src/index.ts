@@ -100,6 +100,27 @@ export { clockAfter, cylinderClock, handbookMinutes } from './supply/duration.ts
 export type { ClockTime, CylinderClock } from './supply/duration.ts'
 export { gasDrawn } from './supply/gas-drawn.ts'
 export type { BesideFlows, GasDrawn } from './supply/gas-drawn.ts'
+export { lightsOut } from './supply/lights-out.ts'
+export type { BedDrill, LightsOut } from './supply/lights-out.ts'
+export type { BedOutage, Failure, OutageState } from './supply/bed-outage.ts'
+export {
+  concentratorPurity,
+  fractionWithPurity,
+  pulseSettingAsFlow,
+} from './supply/home-concentrator.ts'
+export { liquidAnswer } from './supply/liquid-oxygen.ts'
+export { designFlowLpm, manifoldHours, tankHours } from './supply/pipeline.ts'
+export { questionOf, readTransfer } from './supply/read-transfer.ts'
+export type { TransferFile } from './supply/read-transfer.ts'
+export { readWard } from './supply/read-ward.ts'
+export { roomCourse } from './supply/room-answer.ts'
+export type { RoomCourse, RoomQuestion } from './supply/room-answer.ts'
+export { stockAnswer, stockAnswers } from './supply/stock.ts'
+export type { StockAnswer, StockItem } from './supply/stock.ts'
+export { wardDemand } from './supply/ward-demand.ts'
+export type { DemandQuestion, WardDemand } from './supply/ward-demand.ts'
+export type { Bed, WardFile } from './supply/ward.ts'
+export { DEMO_WARDS } from './supply/demo-wards/demo-wards.ts'
 export { roomEnrichment, roomO2Fraction } from './supply/room-enrichment.ts'
 export type { EnrichedRoom, RoomAnswer } from './supply/room-enrichment.ts'
 export { planTransfer, whenItStandsStill } from './supply/transfer.ts'

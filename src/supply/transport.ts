@@ -1,7 +1,8 @@
 // Oxygen that a transfer needs: legs, delays, reserve, worst case, and cylinders used one after the other. Leaves out which cylinders to choose.
 import { assert, requireWithin } from '../errors.ts'
 
-export type LegKind = 'lift' | 'corridor' | 'scanner' | 'ambulance' | 'helicopter'
+export const LEG_KINDS = ['lift', 'corridor', 'scanner', 'ambulance', 'helicopter'] as const
+export type LegKind = (typeof LEG_KINDS)[number]
 
 export interface TransportLeg {
   readonly kind: LegKind

@@ -195,6 +195,10 @@ const PROBLEM_TEXTS: Readonly<Record<ErrorCode, (said: Said) => string>> = {
     say(
       'not for a patient who does not breathe or gasps: call for help, bag and mask, stop using this',
     ),
+  PULSE_SETTING_REFUSED: () =>
+    say(
+      'a pulse setting is a number on a dial, no flow in L/min, and is never converted: titrate on the device with an oximeter',
+    ),
   VENTILATED_REFUSED: () =>
     say(
       'not for a ventilated patient or one on pressure support: only for patients who breathe by themselves',

@@ -3,7 +3,7 @@ import { fractionText } from './number-text.ts'
 import { numberOf } from './remark-value.ts'
 import { say } from './say.ts'
 import type { SupplyTexts } from './supply-cylinder-texts.ts'
-import { minutesLeftText } from './supply-value.ts'
+import { drawText, minutesLeftText } from './supply-value.ts'
 
 export const OUTAGE_TEXTS = {
   WORKS_ON: () => say('works on'),
@@ -28,6 +28,10 @@ export const OUTAGE_TEXTS = {
     }),
   NO_GAS_AT_ALL: () => say('no gas at all'),
   BREATHES_ROOM_AIR: () => say('breathes room air: not touched'),
+  CYLINDER_NOT_STATED: () =>
+    say('not known: the file names no cylinder at the bed that it runs on'),
+  DRAW_AT_RESERVOIR_MASK: (v) =>
+    say('reckoned for a reservoir mask at {flow}', { flow: drawText(numberOf(v, 'flowLpm')) }),
   HEATER_STOPS: () => say('the heater stops: gas turns dry and cold, water collects in the hose'),
   DO_TAKE_MASK_OFF: () => say('take the close-fitting mask off until gas flows again'),
   DO_MOVE_TO_CYLINDER: () => say('move to the cylinder at the bed: open it, set the flow, feel it'),

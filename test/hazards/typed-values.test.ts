@@ -170,9 +170,13 @@ describe('a set-up that gets no number', () => {
     expect(problem.code).toBe('UNKNOWN_CHOICE')
   })
 
-  it('with a pulse-dose setting is refused as an unknown field', () => {
-    const found = problems(changed('nasal-cannula', 'onNow.setUp.pulseSetting', 3))
-    expect(found.map(({ code }) => code)).toContain('UNKNOWN_FIELD')
+  it('with a pulse-dose setting is refused by its own code, whatever it is called', () => {
+    for (const name of ['pulseSetting', 'pulse_dose', 'conserver']) {
+      const found = problems(changed('nasal-cannula', `onNow.setUp.${name}`, 3))
+      expect(found.map(({ code }) => code)).toContain('PULSE_SETTING_REFUSED')
+    }
+    const kind = problemAt('nasal-cannula', 'onNow.setUp.sourceKind', 'pulse-dose')
+    expect(kind.code).toBe('PULSE_SETTING_REFUSED')
   })
 
   it('at flush on a source without flush is refused', () => {
