@@ -72,8 +72,8 @@ function plantAtMains(answer: BedAnswer, { supply }: OutagePlace): Outcome {
   if (plant === undefined) return unknown('PLANT_NOT_STATED')
   if (plant !== 'concentrator-plant' || plantsHaveGenerator === true) return works('WORKS_ON')
   const remarks = [supplyRemark('PLANT_STOPS')]
-  const fetch = (answer.bed.cylinders ?? []).length === 0 ? (['DO_FETCH_CYLINDER'] as const) : []
-  return { ...unknown('PLANT_STOPS'), remarks, actions: actions(...fetch, 'DO_FIND_OUT') }
+  const bring = (answer.bed.cylinders ?? []).length === 0 ? (['DO_FETCH_CYLINDER'] as const) : []
+  return { ...unknown('PLANT_STOPS'), remarks, actions: actions(...bring, 'DO_FIND_OUT') }
 }
 
 function mixer(answer: BedAnswer, failure: Failure, place: OutagePlace): Outcome {
