@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { ROOT } from './support/files.ts'
 import { type PlantedFiles, withPlanted } from './support/planted.ts'
-import { sentenceReport } from './support/sentence-gate.ts'
+import { sentenceReport, unsaidReport } from './support/sentence-gate.ts'
 
 const PLANTED: readonly { readonly name: string; readonly files: PlantedFiles }[] = [
   {
@@ -74,5 +74,37 @@ describe('sentences', () => {
   it('the gate fails when it examined no file', () => {
     const report = withPlanted({ 'src/words/a.ts': `export const A = 'a b c'\n` }, sentenceReport)
     expect(report).toEqual({ examined: 0, violations: ['src: no file was examined'] })
+  })
+})
+
+describe('texts in src/words', () => {
+  it('stand in say(), so that they can be translated', () => {
+    const report = unsaidReport(ROOT)
+    expect(report.violations).toEqual([])
+    expect(report.examined).toBeGreaterThan(20)
+  })
+
+  it.each([
+    { name: 'a label', line: `export const NOTE = { fit: 'loose fit' }` },
+    {
+      name: 'a template',
+      line: 'export const note = (n: string) => `the bag holds ${n}`',
+    },
+    { name: 'a half sentence', line: `export const f = (x: boolean) => (x ? ' or more' : '')` },
+  ])('the gate fails on $name outside say()', ({ line }) => {
+    const { violations } = withPlanted({ 'src/words/a.ts': `${line}\n` }, unsaidReport)
+    expect(violations).toHaveLength(1)
+    expect(violations[0]).toMatch(/^src\/words\/a\.ts:1: not in say\(\): /)
+  })
+
+  it('the gate lets what is said, units, codes and commands pass', () => {
+    const line = `export const A = [say('the bag is empty'), { usage: 'plan CASE now' }, 'L/min', 'VALUE_OUT_OF_RANGE']`
+    const report = withPlanted({ 'src/words/a.ts': `${line}\n` }, unsaidReport)
+    expect(report).toEqual({ examined: 1, violations: [] })
+  })
+
+  it('the gate fails when it examined no file', () => {
+    const report = withPlanted({ 'src/kit/a.ts': `export const A = 1\n` }, unsaidReport)
+    expect(report.violations).toEqual(['src/words: no file was examined'])
   })
 })

@@ -15,6 +15,7 @@ import {
   toleranceText,
   USE_NAMES,
   VERDICT_NAMES,
+  conditionText,
 } from '../words/evidence-text.ts'
 import { KNOWN_NAMES } from '../words/names.ts'
 import { bulleted, indented, section, tableLines } from './table.ts'
@@ -65,7 +66,7 @@ function rowTable(outcomes: readonly RowOutcome[]): readonly string[] {
 /** Condition, tolerance, source and how the value is known. */
 function noteOf({ row }: RowOutcome): string {
   return [
-    row.condition,
+    conditionText(row),
     ...(row.kind === 'model' ? [GAS_NAMES[row.gas]] : []),
     toleranceText(row),
     ...(row.use === 'judge' ? [] : [USE_NAMES[row.use]]),

@@ -1,7 +1,7 @@
 // What the command line says: help, headings, usage errors. Leaves out what the core and the pictures say.
 import { say } from './say.ts'
 
-export const CLI_NAME = say('oxwright')
+export const CLI_NAME = 'oxwright'
 
 export interface OptionHelp {
   readonly option: string

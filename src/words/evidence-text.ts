@@ -14,7 +14,7 @@ import type { RuleId } from '../evidence/rules-of-thumb.ts'
 import type { RowOutcome, Verdict } from '../evidence/verdict.ts'
 import { FAMILY_NAMES } from './names.ts'
 import { numberText, percentText, plainNumberText, withUnit } from './number-text.ts'
-import { say } from './say.ts'
+import { say, translated } from './say.ts'
 
 type Names<Id extends string> = Readonly<Record<Id, string>>
 
@@ -118,6 +118,11 @@ export const CHANGE_NUMBER_NAMES: Names<ChangeId> = {
 
 const VALUE_DIGITS = 4
 const MISS_STEP = 0.001
+
+/** The conditions a row was measured or reckoned under, which the core holds in English. */
+export function conditionText(row: Pick<EvidenceRow, 'condition'>): string {
+  return translated(row.condition)
+}
 
 /** "0.44", "≥ 0.8", "sign +" */
 export function publishedText(row: EvidenceRow): string {

@@ -120,7 +120,13 @@ export function cylinderSentence(said: {
   readonly emptyAt: string
   readonly left: string
 }): string {
-  return say('{name}: change at {changeAt}, {left}; empty at {emptyAt}.', said)
+  const { name, changeAt, emptyAt, left } = said
+  return say('{name}: change at {changeAt}, {left}; empty at {emptyAt}.', {
+    name,
+    changeAt,
+    emptyAt,
+    left,
+  })
 }
 
 export function litresRangeText(low: string, high: string): string {

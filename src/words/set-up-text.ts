@@ -5,7 +5,7 @@ import type { FlowStep, SourceRow } from '../kit/source-row.ts'
 import type { SetUpOnNow } from '../patient/case.ts'
 import { FAMILY_NAMES, FIT_NAMES, HUMIDIFICATION_NAMES, SIZE_NAMES, SOURCE_NAMES } from './names.ts'
 import { flowText, fractionText } from './number-text.ts'
-import { say } from './say.ts'
+import { say, translated } from './say.ts'
 
 export function flowStepText(step: FlowStep): string {
   return step.kind === 'flush' ? say('flush, meter fully open') : flowText(step.flowLpm)
@@ -30,7 +30,7 @@ export function setUpShortText(setUp: SetUp): string {
 
 /** The source as the shelf labels it, else by its kind. */
 export function sourceText(source: SourceRow): string {
-  return source.label === '' ? SOURCE_NAMES[source.kind] : source.label
+  return source.label === '' ? SOURCE_NAMES[source.kind] : translated(source.label)
 }
 
 /** With source, humidifier and a fit that is not the usual one; the shelf tells two interfaces of one family apart. */
@@ -69,7 +69,7 @@ export function setUpOnNowText(setUp: SetUpOnNow | null): string {
 function ownLabel(setUp: SetUp, shelf: Pick<Shelf, 'interfaces'>): string {
   const rows = shelf.interfaces.filter(({ family }) => family === setUp.family)
   const row = rows.find(({ id }) => id === setUp.interfaceId)
-  return rows.length > 1 && row !== undefined ? row.label : ''
+  return rows.length > 1 && row !== undefined ? translated(row.label) : ''
 }
 
 function overText(setUp: SetUp): string {

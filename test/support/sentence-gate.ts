@@ -49,6 +49,40 @@ export function sentenceReport(root: string): GateReport {
   return { examined: files.length, violations }
 }
 
+/** What is typed into a command line as it stands: fields of src/words that hold it, and how else it begins. */
+const TYPED_FIELDS = ['usage', 'examples', 'option']
+const TYPED = /^(?:--|npm )/
+
+/** Judges src/words under `root`: every text of two words or more stands in `say(…)`, so that it can be translated. */
+export function unsaidReport(root: string): GateReport {
+  const files = filesUnder({ root, folder: 'src/words', endings: ['.ts'] })
+    .filter((path) => !isTestFile(path))
+    .map((path) => parseFile({ root, path }))
+  const violations = files.flatMap(unsaidIn)
+  if (files.length === 0) violations.push('src/words: no file was examined')
+  return { examined: files.length, violations }
+}
+
+function unsaidIn(file: ParsedFile): string[] {
+  const violations: string[] = []
+  walk(file.program, (node, ancestors) => {
+    const text = ownText(node)
+    if (text === undefined || !LABEL.test(text) || TYPED.test(text)) return
+    const isFree = ancestors.some(({ node: parent, field }) => {
+      if (field === 'arguments') return isSay(parent) || isBugReport(parent)
+      return field === 'value' && TYPED_FIELDS.includes(keyName(parent) ?? '')
+    })
+    if (isFree) return
+    const line = lineOf({ text: file.text, offset: node.start })
+    violations.push(`${file.path}:${line}: not in say(): ${text.trim()}`)
+  })
+  return violations
+}
+
+function isSay(node: SyntaxNode): boolean {
+  return node.type === 'CallExpression' && calleeName(node['callee']) === 'say'
+}
+
 function sentencesIn(file: ParsedFile): string[] {
   const violations: string[] = []
   walk(file.program, (node, ancestors) => {
