@@ -1,10 +1,12 @@
 // What a bedside sheet must say for every set-up of the demo shelf, written from the set-ups themselves and looked for in the words of the sheet. Leaves out its layout.
 import { describe, expect, it } from 'vitest'
 import type { StepPhase } from '../src/sheet/step.ts'
-import { STEP_PHASES } from '../src/sheet/step.ts'
+import { applies, STEP_PHASES } from '../src/sheet/step.ts'
 import { STEPS, stepsFor } from '../src/sheet/step-table.ts'
 import { sheetValues, valuesFor } from '../src/sheet/values.ts'
 import { DEMO_SHELF } from '../src/kit/demo-shelf/demo-shelf.ts'
+import { CALL_ROWS, DEPENDS_ROWS, VALIDITY_ROWS } from '../src/sheet/watch-rows.ts'
+import { ROW_TEXTS } from '../src/words/sheet-rows.ts'
 import { STEP_TEXTS } from '../src/words/sheet-steps.ts'
 import { CANDIDATES, sheetSubjects } from './support/sheet-candidates.ts'
 import type { SheetSubject } from './support/sheet-candidates.ts'
@@ -472,11 +474,28 @@ describe('every set-up of the demo shelf', () => {
   })
 })
 
+describe('every sheet', () => {
+  it('says when to call, what the fraction depends on and how long it counts', () => {
+    for (const { facts } of subjects) {
+      for (const rows of [CALL_ROWS, DEPENDS_ROWS, VALIDITY_ROWS]) {
+        expect(rows.some((row) => applies(row, facts))).toBe(true)
+      }
+    }
+  })
+})
+
 describe('the step table', () => {
   it('has no row that applies to nothing', () => {
     const used = new Set<string>()
     for (const { facts } of subjects) for (const { id } of stepsFor(facts)) used.add(id)
     expect(STEPS.map(({ id }) => id).filter((id) => !used.has(id))).toEqual([])
+  })
+
+  it('has rows of calls, of causes and of times of which each applies to something', () => {
+    const rows = [...CALL_ROWS, ...DEPENDS_ROWS, ...VALIDITY_ROWS]
+    const dead = rows.filter((row) => !subjects.some(({ facts }) => applies(row, facts)))
+    expect(dead).toEqual([])
+    expect(Object.keys(ROW_TEXTS).toSorted()).toEqual(rows.map(({ id }) => id).toSorted())
   })
 
   it('has one text for each row and one row for each text', () => {

@@ -6,7 +6,8 @@ import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import type { Shelf, ShelfSource } from '../kit/shelf.ts'
 import type { SourceKind } from '../kit/source-row.ts'
-import type { Case, Goal, InterfaceChange } from '../patient/case.ts'
+import type { BreathingState, Case, Goal, InterfaceChange } from '../patient/case.ts'
+import { CARBON_MONOXIDE_REASONS } from '../patient/warn-oximeter.ts'
 import type { FlowmeterKind } from '../physics/flowmeter.ts'
 import { airwayKind, neckInUse } from '../physiology/airway-state.ts'
 import type { AirwayKind, AirwayState } from '../physiology/airway-state.ts'
@@ -42,7 +43,12 @@ export interface SheetFacts {
   /** Scores of adults count. */
   readonly isAdult: boolean
   readonly isAtRisk: boolean
+  readonly state: BreathingState
   readonly isUnderOpioids: boolean
+  /** A saturation narrowed the forecast. */
+  readonly isReadingUsed: boolean
+  /** A breathing rate is known at which the set-up leaves the goal. */
+  readonly hasHoldRate: boolean
   readonly goal: Goal['kind']
   readonly isOximeterTrusted: boolean
   readonly changes: readonly InterfaceChange[]
@@ -55,10 +61,10 @@ export interface FactsQuestion {
   readonly shelf: Pick<Shelf, 'interfaces' | 'sources'>
   /** As the chain of parts has it; the set-up's own where no chain was worked out. */
   readonly humidifier?: SheetHumidifier
+  readonly isReadingUsed: boolean
+  readonly hasHoldRate: boolean
 }
 
-/** Reasons under which the oximeter reads carbon monoxide as oxygen [ODriscoll2017]. */
-const OXIMETER_PUT_ASIDE: readonly string[] = ['carbon-monoxide', 'smoke-inhalation']
 const INFANT_YEARS = 2
 /** NEWS2 counts from 16 years [RCP2017]. */
 const SCORE_YEARS = 16
@@ -87,9 +93,12 @@ export function sheetFacts(question: FactsQuestion): SheetFacts {
     isUnderTwoYears: patient.ageYears < INFANT_YEARS,
     isAdult: patient.ageYears >= SCORE_YEARS,
     isAtRisk: patient.retentionRisk !== 'none',
+    state: breathing.state,
+    isReadingUsed: question.isReadingUsed,
+    hasHoldRate: question.hasHoldRate,
     isUnderOpioids: breathing.state === 'slow-under-opioids',
     goal: goal.kind,
-    isOximeterTrusted: !OXIMETER_PUT_ASIDE.includes(goal.reason ?? ''),
+    isOximeterTrusted: !CARBON_MONOXIDE_REASONS.includes(goal.reason ?? ''),
     changes: patient.changes,
   }
 }

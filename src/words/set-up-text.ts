@@ -66,7 +66,7 @@ export function setUpOnNowText(setUp: SetUpOnNow | null): string {
 }
 
 /** The interface's own label where the shelf holds more than one row of the family. */
-function ownLabel(setUp: SetUp, shelf: Pick<Shelf, 'interfaces'>): string {
+export function ownLabel(setUp: SetUp, shelf: Pick<Shelf, 'interfaces'>): string {
   const rows = shelf.interfaces.filter(({ family }) => family === setUp.family)
   const row = rows.find(({ id }) => id === setUp.interfaceId)
   return rows.length > 1 && row !== undefined ? translated(row.label) : ''

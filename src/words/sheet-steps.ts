@@ -92,8 +92,8 @@ const CHECK_STEP_TEXTS: RemarkTexts = {
       setting: settingText(v),
     }),
   MASK_PORTS_OPEN: () => say('Side ports of the mask open, nothing taped over them.'),
-  WAY_OUT_OPEN: () =>
-    say('The way out is open and never capped: front port of the mask, far end of the T-piece.'),
+  WAY_OUT_OF_MASK: () => say('The way out is open and never capped: front port of the mask.'),
+  WAY_OUT_OF_T: () => say('The way out is open and never capped: far end of the T-piece.'),
   BOX_OPEN: () =>
     say('Box whole, lid in place, gap round the neck free; oxygen analyser calibrated.'),
   SUCTION_READY: () => say('Suction tested; catheters of the right size at the bed.'),

@@ -20,3 +20,9 @@ export function meteredText(values: RemarkValues): string {
 export function settingText(values: RemarkValues): string {
   return fractionText(numberOf(values, 'setO2Fraction'))
 }
+
+/** A wall time as it is read at a bed: the clock first, then the day. */
+export function momentText(moment: string): string {
+  const [day = '', clock = ''] = moment.split('T')
+  return say('{clock} on {day}', { clock, day })
+}

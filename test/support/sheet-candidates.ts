@@ -102,10 +102,16 @@ export function* sheetSubjects(): Generator<SheetSubject> {
               retentionRisk: inTurn(['none', 'at-risk', 'known-retainer'], turn),
               changes: inTurn([[], ...CHANGES.map((change) => [change])], turn),
             },
-            breathing: { state: inTurn(['rest', 'slow-under-opioids'], turn >> 1) },
+            breathing: { state: inTurn(['rest', 'slow-under-opioids', 'asthma'], turn >> 1) },
             goal: inTurn(GOALS, turn),
           }
-          const question = { about, setUp, shelf: DEMO_SHELF }
+          const question = {
+            about,
+            setUp,
+            shelf: DEMO_SHELF,
+            isReadingUsed: inTurn([true, false], turn >> 2),
+            hasHoldRate: inTurn([false, true], turn >> 3),
+          }
           const facts = sheetFacts(
             humidifier === undefined ? question : { ...question, humidifier },
           )

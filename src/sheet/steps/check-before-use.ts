@@ -106,10 +106,17 @@ export const CHECK_BEFORE_USE_STEPS: readonly Step[] = [
     known: 'common-practice',
   },
   {
-    id: 'WAY_OUT_OPEN',
+    id: 'WAY_OUT_OF_MASK',
     phase,
     place: 'interface',
-    when: [{ opening: ['neck'] }],
+    when: [{ family: ['tracheostomy-mask'] }],
+    known: 'common-practice',
+  },
+  {
+    id: 'WAY_OUT_OF_T',
+    phase,
+    place: 'interface',
+    when: [{ family: ['t-piece', 't-piece-with-limb'] }],
     known: 'common-practice',
   },
   {

@@ -1,0 +1,177 @@
+// The sheet that hangs at a bed, as codes and numbers: settings, fraction, goal, steps, what to watch, clock times, how long it counts. Leaves out text and layout.
+import type { SetUp } from '../kit/set-up.ts'
+import type { Shelf } from '../kit/shelf.ts'
+import type { Goal } from '../patient/case.ts'
+import type { Band, Chance, HoldsUntil, Plan, RankedSetUp, Remark } from '../planning/plan-types.ts'
+import type { Provenance } from '../units/provenance.ts'
+import { sheetCylinder } from './cylinder-clock.ts'
+import type { SheetCylinder } from './cylinder-clock.ts'
+import { sheetFacts } from './facts.ts'
+import type { SheetFacts } from './facts.ts'
+import type { SheetRequest } from './fragment.ts'
+import { restsOn } from './rests-on.ts'
+import { applies } from './step.ts'
+import type { Row, Step } from './step.ts'
+import { stepsFor } from './step-table.ts'
+import { sheetValidity } from './validity.ts'
+import type { SheetValidity } from './validity.ts'
+import { sheetValues, valuesFor } from './values.ts'
+import type { SheetValues } from './values.ts'
+import { CALL_ROWS, DEPENDS_ROWS } from './watch-rows.ts'
+
+export interface SheetQuestion {
+  readonly request: SheetRequest
+  /** Of the request's case, on this shelf or on the part of it that the set-up needs. */
+  readonly plan: Plan
+  readonly shelf: Shelf
+}
+
+export type SheetStep = Pick<Step, 'phase' | 'place'> & Remark & Provenance
+
+export interface Sheet {
+  readonly modelVersion: string
+  readonly madeAt: string
+  readonly readAt: string
+  readonly bed: string | null
+  readonly code: string | null
+  readonly goal: Goal
+  readonly setUpId: string
+  readonly setUp: SetUp
+  readonly effectiveO2Fraction: Band
+  readonly printedO2Fraction: RankedSetUp['printedO2Fraction']
+  readonly dependsOn: readonly Remark[]
+  readonly isChecked: boolean
+  readonly saturationPercent: Band | null
+  readonly chance: Chance | null
+  readonly holdsUntil: HoldsUntil
+  readonly oxygenUsedLpm: number
+  readonly steps: readonly SheetStep[]
+  readonly watch: readonly Remark[]
+  readonly call: readonly Remark[]
+  readonly emergency: readonly Remark[]
+  readonly cautions: readonly Remark[]
+  readonly humidity: readonly Remark[]
+  /** Null where no cylinder feeds it. */
+  readonly cylinder: SheetCylinder | null
+  readonly validity: SheetValidity
+  readonly restsOn: readonly Remark[]
+  readonly isReadingUsed: boolean
+  readonly assumedCount: number
+  readonly isDemoShelf: boolean
+}
+
+/** Why there is no sheet. */
+export type NoSheet =
+  | { readonly why: 'ruled-out'; readonly reasons: Plan['excluded'][number]['reasons'] }
+  | { readonly why: 'not-on-shelf' }
+
+export type SheetAnswer =
+  | { readonly ok: true; readonly sheet: Sheet }
+  | ({ readonly ok: false } & NoSheet)
+
+/** The sheet of one set-up, or why there is none: a set-up that the plan rules out gets no sheet. */
+export function makeSheet(question: SheetQuestion): SheetAnswer {
+  const { request, plan } = question
+  const ranked = rankedOf(plan, request.setUpId)
+  if (ranked !== undefined) return { ok: true, sheet: sheetOf(question, ranked) }
+  const excluded = plan.excluded.find(({ id }) => id === request.setUpId)
+  return excluded === undefined
+    ? { ok: false, why: 'not-on-shelf' }
+    : { ok: false, why: 'ruled-out', reasons: excluded.reasons }
+}
+
+/** The row itself, or the row that lists it as doing as well on another source. */
+function rankedOf(plan: Plan, id: string): RankedSetUp | undefined {
+  const row = plan.ranked.find((one) => one.id === id)
+  if (row !== undefined) return row
+  const host = plan.ranked.find(({ twins }) => twins.some((twin) => twin.id === id))
+  const source = host?.twins.find((twin) => twin.id === id)?.source
+  if (host === undefined || source === undefined) return undefined
+  return { ...host, id, setUp: { ...host.setUp, source } }
+}
+
+function sheetOf({ request, plan, shelf }: SheetQuestion, ranked: RankedSetUp): Sheet {
+  const { setUp, holdsUntil } = ranked
+  const about = request.case
+  const holdsPerMin = holdsUntil.ratePerMin
+  const facts = sheetFacts({
+    about,
+    setUp,
+    shelf,
+    isReadingUsed: plan.reading.isUsed,
+    hasHoldRate: holdsPerMin !== null,
+  })
+  const values = sheetValues({
+    setUp,
+    shelf,
+    goal: about.goal,
+    ...(holdsPerMin === null ? {} : { holdsPerMin }),
+  })
+  const cylinder = sheetCylinder({ request, setUp, barometricKpa: plan.barometricPressureKpa })
+  return {
+    modelVersion: plan.modelVersion,
+    madeAt: request.madeAt,
+    readAt: request.readAt,
+    bed: about.bed ?? null,
+    code: about.code ?? null,
+    goal: about.goal,
+    setUpId: ranked.id,
+    setUp,
+    effectiveO2Fraction: ranked.effectiveO2Fraction,
+    printedO2Fraction: ranked.printedO2Fraction,
+    dependsOn: said(DEPENDS_ROWS, facts, values),
+    isChecked: ranked.isChecked,
+    saturationPercent: ranked.saturationPercent,
+    chance: ranked.chance,
+    holdsUntil,
+    oxygenUsedLpm: ranked.oxygenUsedLpm,
+    steps: stepsFor(facts).map((step) => ({
+      ...saidRow(step, values),
+      phase: step.phase,
+      place: step.place,
+    })),
+    watch: ranked.watch,
+    call: said(CALL_ROWS, facts, values),
+    emergency: plan.emergency,
+    cautions: cautionsOf(plan, ranked),
+    humidity: ranked.humidity,
+    cylinder,
+    validity: sheetValidity({ request, facts }),
+    restsOn: restsOn(about, plan),
+    isReadingUsed: plan.reading.isUsed,
+    assumedCount: plan.assumed.length,
+    isDemoShelf: shelf.isInvented ?? false,
+  }
+}
+
+function said(rows: readonly Row[], facts: SheetFacts, values: SheetValues): readonly Remark[] {
+  return rows.filter((row) => applies(row, facts)).map((row) => saidRow(row, values))
+}
+
+function saidRow(row: Row, values: SheetValues): Remark & Provenance {
+  const { id, known, source } = row
+  return {
+    code: id,
+    values: valuesFor(row.values, values),
+    known,
+    ...(source === undefined ? {} : { source }),
+  }
+}
+
+/** Cautions that steps say already, for this very set-up; the mark of an unchecked family stands beside its number. */
+const SAID_BY_STEPS: readonly string[] = [
+  'FIRE',
+  'NOT_CHECKED_AGAINST_MEASUREMENTS',
+  'REMOVE_IF_GAS_FAILS',
+  'FILL_BAG_FIRST',
+  'LOW_FLOW_REBREATHING',
+  'VENTILATOR_GIVES_NO_BREATHS',
+  'NEEDS_BOTH_GASES',
+  'CYLINDER_RUNS_OUT',
+  'FLUSH_WIDE_SPREAD',
+  'HEATER_OFF_WHEN_FLOW_STOPS',
+]
+
+function cautionsOf(plan: Plan, ranked: RankedSetUp): readonly Remark[] {
+  return [...plan.cautions, ...ranked.remarks].filter(({ code }) => !SAID_BY_STEPS.includes(code))
+}

@@ -1,0 +1,35 @@
+// The settings of a sheet in large type: interface, size, source, flow, setting. Leaves out what they give.
+import type { Shelf } from '../kit/shelf.ts'
+import type { Sheet } from '../sheet/sheet.ts'
+import { FAMILY_NAMES, SIZE_NAMES } from './names.ts'
+import { fractionText } from './number-text.ts'
+import { say } from './say.ts'
+import { flowStepText, ownLabel, sourceText } from './set-up-text.ts'
+import type { SheetFact } from './sheet-text.ts'
+
+export function settingFacts(options: {
+  readonly sheet: Pick<Sheet, 'setUp'>
+  readonly shelf: Pick<Shelf, 'interfaces'>
+}): readonly SheetFact[] {
+  const { setUp } = options.sheet
+  const label = ownLabel(setUp, options.shelf)
+  const family = FAMILY_NAMES[setUp.family]
+  return [
+    {
+      name: say('Interface'),
+      value: label === '' ? family : say('{family}: {label}', { family, label }),
+    },
+    { name: say('Size'), value: SIZE_NAMES[setUp.size] },
+    { name: say('Source'), value: sourceText(setUp.source) },
+    ...(setUp.setO2Fraction === null
+      ? []
+      : [{ name: say('Setting'), value: fractionText(setUp.setO2Fraction) }]),
+    {
+      name: setUp.over === null ? say('Flow') : say('Flow of the cannula'),
+      value: flowStepText(setUp.flow),
+    },
+    ...(setUp.over === null
+      ? []
+      : [{ name: say('Flow of the mask'), value: flowStepText(setUp.over.flow) }]),
+  ]
+}
