@@ -1,0 +1,99 @@
+// Bedside sheets as PDF: one page on both papers, nothing cut, everything said, the code as it should be read. Leaves out the look, which a person judges.
+import { describe, expect, it } from 'vitest'
+import { qrCode } from '../src/files/qr-code.ts'
+import { PAPERS, sheetPdf } from '../src/files/sheet-pdf.ts'
+import type { Paper } from '../src/files/sheet-pdf.ts'
+import { DEMO_SHELF } from '../src/kit/demo-shelf/demo-shelf.ts'
+import { writeFragment } from '../src/sheet/fragment.ts'
+import { sheetPage } from '../src/words/sheet-text.ts'
+import type { SheetPage } from '../src/words/sheet-text.ts'
+import { readPdf, textOfPdf } from './support/pdf-text.ts'
+import { PRINTED, requestFor, sheetFor } from './support/printed-sheets.ts'
+
+const SIZE_PT: Readonly<Record<Paper, readonly [number, number]>> = {
+  a4: [595.28, 841.89],
+  letter: [612, 792],
+}
+const MARGIN_PT = 28
+/** About 2.5 mm: what is smaller nobody reads at a bed. */
+const STEP_TYPE_PT_MIN = 7
+
+function pageFor(example: string, setUpId: string, state: 'counts' | 'past' = 'counts'): SheetPage {
+  return sheetPage({ sheet: sheetFor(requestFor(example, setUpId)), shelf: DEMO_SHELF, state })
+}
+
+/** All that is said on it. */
+function saidOn(page: SheetPage): readonly string[] {
+  return [
+    page.title,
+    page.who,
+    page.state,
+    page.because,
+    page.emergency,
+    ...page.settings.flatMap(({ name, value }) => [name, value]),
+    page.fraction.value,
+    page.fraction.spread,
+    page.fraction.dependsOn,
+    ...[...page.goal, ...page.clocks, page.restsOn].map(({ value }) => value),
+    ...[...page.phases, page.watch, page.call, page.cautions].flatMap(({ lines }) => lines),
+    ...page.byHand,
+    ...page.foot,
+  ]
+}
+
+const bare = (text: string): string => text.replaceAll(/\s/g, '')
+
+describe('a bedside sheet on paper', () => {
+  it.each(PRINTED)('stands on one page, whole, readable, of %s on %s', async (example, setUpId) => {
+    const request = requestFor(example, setUpId)
+    const page = pageFor(example, setUpId)
+    const qr = qrCode(`https://oxwright.ward.example/sheet#${writeFragment(request)}`)
+    for (const paper of PAPERS) {
+      const pdf = readPdf(await sheetPdf({ page, qr, paper, language: 'en' }))
+      expect(pdf.pages).toBe(1)
+      expect([pdf.widthPt, pdf.heightPt]).toEqual(SIZE_PT[paper])
+      expect(pdf.isFontEmbedded).toBe(true)
+      const all = bare(textOfPdf(pdf))
+      expect(saidOn(page).filter((said) => !all.includes(bare(said)))).toEqual([])
+      for (const run of pdf.runs) {
+        expect(run.leftPt).toBeGreaterThanOrEqual(MARGIN_PT - 1)
+        expect(run.leftPt).toBeLessThan(pdf.widthPt - MARGIN_PT)
+        expect(run.topPt).toBeGreaterThanOrEqual(MARGIN_PT)
+        expect(run.topPt).toBeLessThan(pdf.heightPt - MARGIN_PT)
+      }
+      const step = pdf.runs.find(({ text }) => text.startsWith('Clean'))
+      expect(step?.sizePt).toBeGreaterThanOrEqual(STEP_TYPE_PT_MIN)
+    }
+  })
+
+  it('prints signs beyond plain letters', async () => {
+    const page = pageFor('tracheostomy-mask', 'tracheostomy-mask/adult@nebuliser#10:0.35')
+    const said = { ...page, foot: ['≥ 94 %, PaCO₂, 88–92, a · b, −3, ä ö ü ß'] }
+    const pdf = readPdf(await sheetPdf({ page: said, qr: null, paper: 'a4', language: 'en' }))
+    expect(bare(textOfPdf(pdf))).toContain(bare(said.foot[0] ?? ''))
+    expect(textOfPdf(pdf)).toContain('cmH₂O')
+  })
+
+  it('says in place of a code why there is none', async () => {
+    const page = pageFor('simple-mask', 'simple-mask/adult@wall-15#6')
+    const pdf = readPdf(await sheetPdf({ page, qr: null, paper: 'letter', language: 'en' }))
+    expect(bare(textOfPdf(pdf))).toContain(bare(page.code.absent))
+  })
+
+  it('prints in large type that it counts no longer', async () => {
+    const page = pageFor('simple-mask', 'simple-mask/adult@wall-15#6', 'past')
+    const pdf = readPdf(await sheetPdf({ page, qr: null, paper: 'a4', language: 'en' }))
+    const mark = pdf.runs.find(({ text }) => text.startsWith('NOT'))
+    expect(mark?.sizePt).toBeGreaterThan(12)
+    expect(bare(textOfPdf(pdf))).not.toContain('Validuntil')
+  })
+})
+
+describe('the code to scan', () => {
+  it('has squares large enough on paper for the longest address', () => {
+    const { size } = qrCode(`https://oxwright.ward.example/sheet#${'x'.repeat(600)}`)
+    const sidePt = 104
+    const squareMm = (sidePt / size) * (25.4 / 72)
+    expect(squareMm).toBeGreaterThan(0.3)
+  })
+})
