@@ -129,5 +129,12 @@ export type { LegAnswer, PlannedLeg } from './supply/transfer-leg.ts'
 export { changeOvers, transportNeed, withDelay } from './supply/transport.ts'
 export type { ReserveRule, TransportLeg, TransportNeed } from './supply/transport.ts'
 
+// Bedside sheet
+export { makeSheet } from './sheet/sheet.ts'
+export type { Sheet, SheetAnswer, SheetQuestion } from './sheet/sheet.ts'
+export { readFragment, writeFragment } from './sheet/fragment.ts'
+export type { SheetRequest } from './sheet/fragment.ts'
+export { sheetState } from './sheet/validity.ts'
+
 // Outside checks
 export { evidenceReport } from './evidence/report.ts'

@@ -9,7 +9,7 @@ import { explain } from '../src/cli/run.ts'
 import { BugError } from '../src/errors.ts'
 import { DEMO_SHELF } from '../src/kit/demo-shelf/demo-shelf.ts'
 import { EXIT_CODE_HELP, VERB_HELP } from '../src/words/cli-text.ts'
-import { buildCli, cli, cliFromClone, cliProcess } from './support/cli.ts'
+import { buildCli, cli, cliFromClone, cliLater, cliProcess } from './support/cli.ts'
 import { parsedExample } from './support/examples.ts'
 import { parseXml } from './support/xml.ts'
 
@@ -262,10 +262,10 @@ describe('help', () => {
     for (const example of runnable) {
       const words = example
         .split(' ')
-        .map((word) => (word.endsWith('.svg') ? inFolder(word) : word))
+        .map((word) => (/\.(svg|pdf)$/.test(word) ? inFolder(word) : word))
       // Safe: the first word of an example is a verb, as the run of it shows.
       const few = 'draws' in VERBS[words[0] as keyof typeof VERBS].options ? FEW : []
-      expect(cli([...words, ...few])).toMatchObject({ code: EXIT.ok, err: '' })
+      expect(await cliLater([...words, ...few])).toMatchObject({ code: EXIT.ok, err: '' })
     }
   })
 

@@ -1,5 +1,5 @@
 // Builds the parts of dist/ that are stale: library, its types, command line, web page. Needs the npm packages.
-import { existsSync, renameSync, rmSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { hashOf, readStamp, writeStamp } from './hash.mjs'
 import { CACHE, DIST, ROOT, WEB_DIST } from './paths.mjs'
@@ -62,19 +62,32 @@ async function buildTypes() {
 }
 
 async function buildCli() {
-  const product = join(DIST, 'cli', 'oxwright.mjs')
-  // Set in place whole, so that a run beside this one never reads half a bundle.
-  const beside = `${product}.${process.pid}`
+  const folder = join(DIST, 'cli')
+  const product = join(folder, 'oxwright.mjs')
+  // Set in place whole, parts first, so that a run beside this one never reads half a bundle.
+  const beside = `${folder}.${process.pid}`
   await bundle({
-    entryPoints: ['src/cli/main.ts'],
-    outfile: beside,
+    entryPoints: [{ in: 'src/cli/main.ts', out: 'oxwright' }],
+    outdir: beside,
+    outExtension: { '.js': '.mjs' },
+    // What few verbs need, such as the writer of PDF, stands in parts of its own, loaded when asked for.
+    splitting: true,
+    chunkNames: '[name]-[hash]',
     platform: 'node',
     target: 'node20',
     banner: {
-      js: "import { createRequire as oxwrightRequire } from 'node:module'; const require = oxwrightRequire(import.meta.url);",
+      js: "import { createRequire as oxwrightRequire } from 'node:module'; const require = oxwrightRequire(import.meta.url); const __dirname = import.meta.dirname;",
     },
   })
-  renameSync(beside, product)
+  const names = readdirSync(beside)
+  mkdirSync(folder, { recursive: true })
+  for (const name of names.toSorted(
+    (a, b) => Number(join(folder, a) === product) - Number(join(folder, b) === product),
+  ))
+    renameSync(join(beside, name), join(folder, name))
+  rmSync(beside, { recursive: true })
+  for (const name of readdirSync(folder))
+    if (!names.includes(name)) rmSync(join(folder, name), { recursive: true })
 }
 
 async function buildWeb() {

@@ -1,14 +1,12 @@
 // What a set-up delivers to the patient of a case: bands over the draws and the middle breath, for what is on now and for a named set-up.
-import { DomainError } from '../errors.ts'
-import { candidateSetUps } from '../kit/build-set-ups.ts'
 import type { CandidateSetUp } from '../kit/build-set-ups.ts'
-import type { Shelf } from '../kit/shelf.ts'
+import { narrowShelf } from '../kit/narrow-shelf.ts'
 import { bedsideBreath } from '../planning/bedside-breath.ts'
 import type { BedsideBreath } from '../planning/bedside-breath.ts'
-import { closest } from '../patient/did-you-mean.ts'
 import { makePlan } from '../planning/plan.ts'
 import type { Plan, RankedSetUp, Reason } from '../planning/plan-types.ts'
 import { UsageError } from './failure.ts'
+import { namedCandidate } from './named-candidate.ts'
 import type { PlanWords } from './plan-question.ts'
 
 export interface SetUpAnswer {
@@ -39,38 +37,15 @@ export function breathAnswer(given: PlanWords, namedId: string | undefined): Bre
   return { plan, onNow, named }
 }
 
-function namedCandidate(given: PlanWords, id: string): CandidateSetUp {
-  const candidates = candidateSetUps(given.shelf, given.wardId)
-  const found = candidates.find((candidate) => candidate.id === id)
-  if (found !== undefined) return found
-  const suggestion = closest({ typed: id, choices: candidates.map((one) => one.id) })
-  throw new DomainError({
-    code: 'UNKNOWN_ID',
-    path: 'set-up',
-    value: id,
-    ...(suggestion === undefined ? {} : { suggestion }),
-  })
-}
-
 /** The same sample as a whole plan, on as little of the shelf as the answer needs. */
 function planOf(given: PlanWords, candidate: CandidateSetUp | null): Plan {
   return makePlan({
     case: given.case,
-    shelf: narrowed(given.shelf, candidate),
+    shelf: narrowShelf(given.shelf, candidate?.setUp ?? null),
     draws: given.draws,
     seed: given.seed,
     ...(given.wardId === undefined ? {} : { wardId: given.wardId }),
   })
-}
-
-/** Only the named interface and source can be taken; the other sources stay, because what is on now is looked up among them. */
-function narrowed(shelf: Shelf, candidate: CandidateSetUp | null): Shelf {
-  const setUp = candidate?.setUp
-  return {
-    ...shelf,
-    interfaces: shelf.interfaces.filter(({ id }) => id === setUp?.interfaceId),
-    sources: shelf.sources.map((row) => (row.id === setUp?.source.id ? row : { ...row, count: 0 })),
-  }
 }
 
 function onNowAnswer(given: PlanWords, ranked: RankedSetUp): SetUpAnswer {

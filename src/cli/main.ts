@@ -15,5 +15,5 @@ const { processTerminal } = await import('./terminal.ts')
 const { unknownLanguage } = await import('./failure.ts')
 process.exitCode =
   chosen.unknownVariable === undefined
-    ? runCli(chosen.words, processTerminal())
+    ? await runCli(chosen.words, processTerminal())
     : explain(unknownLanguage(LANGUAGE_VARIABLE, chosen.unknownVariable), processTerminal())

@@ -33,16 +33,19 @@ function packageVersion(): string {
   return String(version)
 }
 
-/** Runs the words after the program's name; everything thrown becomes lines and a code. */
-export function runCli(words: readonly string[], terminal: Terminal): ExitCode {
+/** Runs the words after the program's name; everything thrown, now or later, becomes lines and a code. */
+export function runCli(words: readonly string[], terminal: Terminal): ExitCode | Promise<ExitCode> {
   try {
-    return runWords(words, terminal)
+    const code = runWords(words, terminal)
+    return typeof code === 'number'
+      ? code
+      : code.catch((thrown: unknown) => explain(thrown, terminal))
   } catch (thrown) {
     return explain(thrown, terminal)
   }
 }
 
-function runWords(words: readonly string[], terminal: Terminal): ExitCode {
+function runWords(words: readonly string[], terminal: Terminal): ExitCode | Promise<ExitCode> {
   const [first, ...rest] = words
   if (first === undefined) throw new UsageError({ kind: 'no-verb' })
   if (first === '--help' || first === '-h' || first === 'help') {
@@ -66,7 +69,11 @@ function isVerb(word: string): word is VerbName {
   return Object.hasOwn(VERBS, word)
 }
 
-function runVerb(name: VerbName, rest: readonly string[], terminal: Terminal): ExitCode {
+function runVerb(
+  name: VerbName,
+  rest: readonly string[],
+  terminal: Terminal,
+): ExitCode | Promise<ExitCode> {
   const verb = VERBS[name]
   const words = parseWords(name, rest, verb.options)
   // Spoken before this file was loaded (main.ts); here it is only judged.

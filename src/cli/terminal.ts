@@ -30,6 +30,10 @@ export function readText(path: string): string {
 }
 
 export function writeText(path: string, content: string): void {
+  writeContent(path, content)
+}
+
+export function writeContent(path: string, content: string | Uint8Array): void {
   try {
     writeFileSync(path, content)
   } catch (thrown) {

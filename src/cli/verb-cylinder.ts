@@ -21,7 +21,7 @@ import { COMMON_OPTIONS, type Verb } from './verb.ts'
 export const CYLINDER_JSON_FORMAT = 'oxwright-cylinder-1'
 
 /** Left in it where nothing is typed: 14 bar, which is 200 psi (common practice). */
-const LEFT_KPA = kpaFromBar(14)
+export const LEFT_KPA = kpaFromBar(14)
 const READ_AT_C = 20
 
 export const GAS_UNIT_OPTIONS = { units: 'text', volume: 'text' } as const

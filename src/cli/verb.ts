@@ -15,7 +15,8 @@ export interface Verb {
   readonly takesCase: boolean
   /** What the file is called where it is no case. */
   readonly takes?: 'transfer' | 'ward'
-  run(run: VerbRun): ExitCode
+  /** A verb that waits, for a PDF say, answers later. */
+  run(run: VerbRun): ExitCode | Promise<ExitCode>
 }
 
 /** Options that every verb has. */

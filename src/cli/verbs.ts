@@ -5,6 +5,7 @@ import { breathVerb } from './verb-breath.ts'
 import { cylinderVerb } from './verb-cylinder.ts'
 import { evidenceVerb } from './verb-evidence.ts'
 import { planVerb } from './verb-plan.ts'
+import { sheetVerb } from './verb-sheet.ts'
 
 export type { VerbName }
 
@@ -12,5 +13,6 @@ export const VERBS: Readonly<Record<VerbName, Verb>> = {
   plan: planVerb,
   breath: breathVerb,
   cylinder: cylinderVerb,
+  sheet: sheetVerb,
   evidence: evidenceVerb,
 }

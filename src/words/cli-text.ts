@@ -126,6 +126,44 @@ export const VERB_HELP = {
       'cylinder --water 10 --gauge 150bar --flow 5 --read-at 35 --used-at=-5 --json',
     ],
   },
+  sheet: {
+    usage: 'sheet CASE',
+    summary: say(
+      'the bedside sheet of a set-up: settings, steps, when to call; as one page of PDF',
+    ),
+    options: [
+      {
+        option: '--set-up ID',
+        help: say(
+          'of the shelf, by the id that plan --json gives (default: the first of the plan)',
+        ),
+      },
+      ...SHELF,
+      { option: '--pdf FILE', help: say('write one page of PDF') },
+      { option: '--paper SIZE', help: say('a4 or letter (default a4)') },
+      {
+        option: '--base-url URL',
+        help: say('address of your installation; with it the sheet bears a code to scan'),
+      },
+      {
+        option: '--made-at TIME',
+        help: say('such as 2026-11-25T13:05 (default: this machine’s clock)'),
+      },
+      {
+        option: '--readings-at TIME',
+        help: say('when the readings of the case were taken; it counts from there (default: now)'),
+      },
+      { option: '--water L', help: say('water volume of the cylinder at the bed, in litres') },
+      { option: '--gauge P', help: say('its gauge with unit: 137bar, 1990psi or 13700kPa') },
+      { option: '--left P', help: say('gauge at which it is changed (default 14bar)') },
+      ...COMMON,
+    ],
+    examples: [
+      'sheet examples/tracheostomy-mask.json',
+      'sheet examples/simple-mask.json --set-up non-rebreather/adult@wall-15#15 --pdf sheet.pdf --paper letter',
+      'sheet examples/nasal-cannula.json --set-up nasal-cannula/adult@cylinder-flush#2 --water 2 --gauge 137bar --base-url https://oxwright.example',
+    ],
+  },
   evidence: {
     usage: 'evidence',
     summary: say('the outside checks: published values beside ours, and every miss'),
@@ -146,7 +184,12 @@ export const EXIT_CODE_HELP: readonly { readonly code: number; readonly meaning:
   { code: 1, meaning: say('a bug in this program, or it is not installed') },
   { code: 2, meaning: say('wrong use: unknown verb, option or value') },
   { code: 3, meaning: say('bad case or shelf: every problem is listed') },
-  { code: 4, meaning: say('nothing on the shelf is likely to reach the goal') },
+  {
+    code: 4,
+    meaning: say(
+      'nothing on the shelf is likely to reach the goal, or the named set-up is ruled out',
+    ),
+  },
   { code: 5, meaning: say('a solid evidence table is missed') },
 ]
 
@@ -327,6 +370,7 @@ function suggesting(meant: string | undefined, text: string): string {
 }
 
 export const CLI_WORDS = {
+  address: say('address'),
   seeHelp: say('{program} --help tells more', { program: CLI_NAME }),
   theCase: say('the case'),
   theShelf: say('the shelf'),

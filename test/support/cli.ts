@@ -11,8 +11,20 @@ export interface CliResult {
   readonly err: string
 }
 
-/** The same verbs without a process: what is written and the exit code. */
+/** The same verbs without a process: what is written and the exit code. For verbs that answer at once. */
 export function cli(words: readonly string[]): CliResult {
+  const { code, written } = started(words)
+  if (typeof code !== 'number') throw new Error('answers later: use cliLater')
+  return { code, ...written() }
+}
+
+/** The same for every verb. */
+export async function cliLater(words: readonly string[]): Promise<CliResult> {
+  const { code, written } = started(words)
+  return { code: await code, ...written() }
+}
+
+function started(words: readonly string[]) {
   const out: string[] = []
   const err: string[] = []
   const code = runCli(words, {
@@ -20,7 +32,7 @@ export function cli(words: readonly string[]): CliResult {
     err: (text) => void err.push(text),
     errIsTty: false,
   })
-  return { code, out: out.join(''), err: err.join('') }
+  return { code, written: () => ({ out: out.join(''), err: err.join('') }) }
 }
 
 export async function buildCli(): Promise<void> {

@@ -1,0 +1,10 @@
+// What the command line says around a bedside sheet. Leaves out the sheet.
+import { say } from './say.ts'
+
+export function noSheetText(): string {
+  return say('no sheet: this set-up is ruled out, or nothing suits this patient')
+}
+
+export function pdfWrittenText(path: string): string {
+  return say('sheet written to {path}', { path })
+}
