@@ -1,13 +1,18 @@
 // The frame of every page: name, places, look, footer. Leaves out the pages.
 import { Suspense } from 'react'
 import { Link, Route, Switch, useLocation } from 'wouter'
+import { CHOOSABLE_QUANTITIES } from '../units/choosable.ts'
 import { PAGE_WORDS } from '../words/web-page-text.ts'
 import { LookSwitch } from './parts/look-switch.tsx'
-import { PLACES } from './places.tsx'
+import { PLACES, SETTINGS_PATH } from './places.tsx'
 import type { Place } from './places.tsx'
+import { useSettings } from './settings/settings-store.ts'
 
 export function App() {
   const [path] = useLocation()
+  const { units } = useSettings()
+  // Texts hold units, so a place is drawn anew when another tab chooses others; Settings, where they are chosen, stays.
+  const drawn = path === SETTINGS_PATH ? path : CHOOSABLE_QUANTITIES.map((one) => units[one]).join()
   return (
     <>
       <a className="skip" href="#answer">
@@ -21,9 +26,9 @@ export function App() {
         <LookSwitch />
       </header>
       <Suspense fallback={<p className="place-loading">{PAGE_WORDS.opening}</p>}>
-        <Switch>
-          {PLACES.map(({ path, Page, hasParts }) => (
-            <Route key={path} path={hasParts === true ? `${path}/*?` : path} component={Page} />
+        <Switch key={drawn}>
+          {PLACES.map(({ path: at, Page, hasParts }) => (
+            <Route key={at} path={hasParts === true ? `${at}/*?` : at} component={Page} />
           ))}
           <Route>
             <main className="no-place">

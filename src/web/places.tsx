@@ -12,6 +12,8 @@ export interface Place {
   readonly hasParts?: boolean
 }
 
+export const SETTINGS_PATH = '/settings'
+
 /** In the order of the menu. A new place is one line here, loaded late: `lazy(async () => ({ default: (await import(…)).NamePage }))`. */
 export const PLACES: readonly Place[] = [
   { path: '/', name: PLACE_NAMES.bedside, Page: BedsidePage },
@@ -22,7 +24,7 @@ export const PLACES: readonly Place[] = [
     hasParts: true,
   },
   {
-    path: '/settings',
+    path: SETTINGS_PATH,
     name: PLACE_NAMES.settings,
     Page: lazy(async () => ({
       default: (await import('./settings/settings-page.tsx')).SettingsPage,

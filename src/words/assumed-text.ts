@@ -3,6 +3,7 @@ import type { AssumedValue, AssumptionCode, ValueKey } from '../patient/patient-
 import { KNOWN_NAMES } from './names.ts'
 import { bandText, stepForWidth } from './number-text.ts'
 import { say } from './say.ts'
+import { shownBand } from './shown-unit.ts'
 
 export const VALUE_NAMES: Readonly<Record<ValueKey, string>> = {
   weightKg: say('weight'),
@@ -46,9 +47,9 @@ export const ASSUMPTION_TEXTS: Readonly<Record<AssumptionCode, string>> = {
 
 /** "breathing rate about 18, 14–24/min (from the breathing state; common practice)" */
 export function assumedText(assumed: AssumedValue): string {
-  const { low, high, median } = assumed
+  const { low, high, median, unit } = shownBand(assumed.key, assumed)
   const step = high > low ? stepForWidth(high - low) : stepForWidth(Math.abs(median) || 1)
-  const said = bandText({ low, high, median }, { step, unit: assumed.unit })
+  const said = bandText({ low, high, median }, { step, unit })
   const how = [
     assumed.code === undefined ? '' : ASSUMPTION_TEXTS[assumed.code],
     KNOWN_NAMES[assumed.known],

@@ -1,7 +1,8 @@
 // Numbers as people read them: leading zero, no trailing zeros, never finer than the step or the spread they have. Leaves out what the numbers mean.
 import { assert } from '../errors.ts'
 import type { Band } from '../planning/plan-types.ts'
-import { mmhgFromKpa } from '../units/pressure.ts'
+import { fromInside } from '../units/choosable.ts'
+import type { UnitOf } from '../units/choosable.ts'
 import { decimalSign, say } from './say.ts'
 
 /** Steps at which each kind of number is shown. */
@@ -14,7 +15,7 @@ export const SHOWN_STEPS = {
   pressureMmhg: 1,
 } as const
 
-export type PressureUnit = 'kPa' | 'mmHg'
+export type PressureUnit = UnitOf<'pressure'>
 
 const MINUS = '−'
 /** More digits than any step here has. */
@@ -118,13 +119,12 @@ export function pressureText(pressure: {
 }): string {
   return pressure.unit === 'kPa'
     ? `${numberText(pressure.pressureKpa, SHOWN_STEPS.pressureKpa)} kPa`
-    : `${numberText(mmhgFromKpa(pressure.pressureKpa), SHOWN_STEPS.pressureMmhg)} mmHg`
+    : `${numberText(fromInside(pressure.pressureKpa, pressure.unit), SHOWN_STEPS.pressureMmhg)} ${pressure.unit}`
 }
 
 /** "about 9.2 kPa, 7.8–11 kPa" */
 export function pressureBandText(band: Band, unit: PressureUnit): string {
-  const inUnit = (pressureKpa: number): number =>
-    unit === 'kPa' ? pressureKpa : mmhgFromKpa(pressureKpa)
+  const inUnit = (pressureKpa: number): number => fromInside(pressureKpa, unit)
   const shown = { median: inUnit(band.median), low: inUnit(band.low), high: inUnit(band.high) }
   const step = unit === 'kPa' ? SHOWN_STEPS.pressureKpa : SHOWN_STEPS.pressureMmhg
   return bandText(shown, { step: Math.max(step, stepForBand(shown)), unit })

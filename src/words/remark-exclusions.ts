@@ -4,6 +4,7 @@ import { flowText, numberText, stepForWidth } from './number-text.ts'
 import { nameIn, numberOf, textOf } from './remark-value.ts'
 import type { RemarkTexts, RemarkValues } from './remark-value.ts'
 import { say } from './say.ts'
+import { inShownUnit } from './shown-unit.ts'
 
 export const EXCLUSION_TEXTS: RemarkTexts = {
   FACE_DOES_NOT_REACH_LUNGS: (v) =>
@@ -79,9 +80,10 @@ export function ageText(ageYears: number): string {
 
 const KG_STEP_SHARE = 0.4
 
-/** Two figures for an infant, whole kilograms from 10 kg. */
+/** In the unit chosen. Two figures for an infant, whole ones from 10 on. */
 export function kgText(weightKg: number): string {
-  return `${numberText(weightKg, Math.min(1, stepForWidth(weightKg * KG_STEP_SHARE)))} kg`
+  const { value, unit } = inShownUnit('weight', weightKg)
+  return `${numberText(value, Math.min(1, stepForWidth(value * KG_STEP_SHARE)))} ${unit}`
 }
 
 function airwayOf(values: RemarkValues): string {

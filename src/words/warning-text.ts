@@ -5,6 +5,7 @@ import { FAMILY_NAMES } from './names.ts'
 import { withUnit } from './number-text.ts'
 import { limitText, valueText } from './problem-text.ts'
 import { say } from './say.ts'
+import { inShownUnit, quantityAt, shownUnit } from './shown-unit.ts'
 
 export function warningText(warning: CaseWarning): string {
   return WARNING_TEXTS[warning.code](warning)
@@ -46,7 +47,17 @@ const WARNING_TEXTS: Readonly<Record<WarningCode, (warning: CaseWarning) => stri
 }
 
 function got(warning: CaseWarning): string {
-  return `${fieldLabel(warning.path)} ${withUnit(valueText(warning.value), warning.unit)}`
+  return `${fieldLabel(warning.path)} ${valueInUnitText(warning)}`
+}
+
+const SHOWN_DIGITS = 4
+
+function valueInUnitText({ path, value, unit }: CaseWarning): string {
+  const quantity = quantityAt(path)
+  if (quantity === undefined || typeof value !== 'number' || shownUnit(quantity) === unit)
+    return withUnit(valueText(value), unit)
+  const shown = inShownUnit(quantity, value)
+  return withUnit(valueText(Number(shown.value.toPrecision(SHOWN_DIGITS))), shown.unit)
 }
 
 function familyName(value: CaseWarning['value']): string {

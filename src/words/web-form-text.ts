@@ -4,9 +4,10 @@ import type { AssumedValue } from '../patient/patient-spread.ts'
 import type { GoalReason } from '../planning/goal-reasons.ts'
 import { goalText } from './goal-text.ts'
 import { KNOWN_NAMES } from './names.ts'
-import { bandText, stepForWidth, withUnit } from './number-text.ts'
+import { bandText, plainNumberText, stepForWidth, withUnit } from './number-text.ts'
 import { problemText, valueText } from './problem-text.ts'
 import { say } from './say.ts'
+import { shownBand } from './shown-unit.ts'
 
 export const FORM_WORDS = {
   example: say('Example case'),
@@ -54,9 +55,19 @@ export const ON_NOW_NAMES = {
   'set-up': say('oxygen set-up'),
 } as const
 
+/** Under a field shown in another unit than it was typed in. */
+export function typedAsText(text: string, unit: string): string {
+  return say('typed as {value}', { value: withUnit(text, unit) })
+}
+
+/** Under an empty altitude: what the settings put in its place. */
+export function fromSettingsText(altitudeM: number): string {
+  return say('not given, {altitude} m from settings', { altitude: plainNumberText(altitudeM) })
+}
+
 /** Under an empty field: what stands in for it. */
 export function assumedHelpText(assumed: AssumedValue): string {
-  const { low, high, median, unit } = assumed
+  const { low, high, median, unit } = shownBand(assumed.key, assumed)
   const step = high > low ? stepForWidth(high - low) : stepForWidth(Math.abs(median) || 1)
   return say('not given, assumed {value}', {
     value: bandText({ low, high, median }, { step, unit }),

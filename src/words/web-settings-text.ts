@@ -1,5 +1,6 @@
 // The words of the Settings page: what may be set, its choices, and what each does. Leaves out units, which print as their codes.
 import type { ChoosableQuantity } from '../units/choosable.ts'
+import { plainNumberText } from './number-text.ts'
 import { say } from './say.ts'
 
 export const SETTINGS_WORDS = {
@@ -32,7 +33,6 @@ export const SETTINGS_WORDS = {
     'Bedside has a button for it too. Everything else is folded away until you leave it.',
   ),
   usual: say('Back to the usual settings'),
-  fromSettings: say('from settings'),
 } as const
 
 export const QUANTITY_LABELS: Readonly<Record<ChoosableQuantity, string>> = {
@@ -61,4 +61,9 @@ export function faultsText(faults: readonly string[]): string {
   }
   const names = faults.map((fault) => FAULT_NAMES[fault] ?? fault).join(', ')
   return say('Could not be read and is as usual: {names}.', { names })
+}
+
+/** Beside the case that does not say where the patient is. */
+export function siteFromSettingsText(altitudeM: number): string {
+  return say('Altitude {altitude} m from settings', { altitude: plainNumberText(altitudeM) })
 }

@@ -16,6 +16,7 @@ import {
   textOf,
 } from './draft.ts'
 import type { Draft } from './draft.ts'
+import { inTypedUnit, typedInside, typedUnit } from './field-units.ts'
 import { typedNumber } from './typed-number.ts'
 import type { TypedNumber } from './typed-number.ts'
 
@@ -25,7 +26,11 @@ type Plain = { [key: string]: unknown }
 
 /** A number that reads as one, else the text as typed, for the reader to refuse. */
 export function typedIn(draft: Draft, field: string, name: NumberName): TypedNumber {
-  return typedNumber(textOf(draft, field), NUMBERS[name])
+  const unit = typedUnit(draft, field)
+  const text = textOf(draft, field)
+  return unit === undefined
+    ? typedNumber(text, NUMBERS[name])
+    : typedInside(text, { unit, bounds: NUMBERS[name] })
 }
 
 function numberAt(draft: Draft, field: string, name: NumberName): unknown {
@@ -55,8 +60,14 @@ function filledOrAbsent(fields: Plain): Plain | undefined {
   return Object.keys(kept).length === 0 ? undefined : kept
 }
 
+/** What stands in for what a case does not give. */
+export interface StandIns {
+  /** Altitude of the site as set for this device. */
+  readonly altitudeM?: number | undefined
+}
+
 /** What a case file with these values would hold. */
-export function inputOf(draft: Draft): unknown {
+export function inputOf(draft: Draft, standIns: StandIns = {}): unknown {
   return filled({
     version: 1,
     note: choiceAt(draft, 'note'),
@@ -65,12 +76,21 @@ export function inputOf(draft: Draft): unknown {
     patient: patientInput(draft),
     breathing: breathingInput(draft),
     site: filledOrAbsent({
-      altitudeM: numberAt(draft, 'site.altitudeM', 'altitudeM'),
+      altitudeM: isSiteGiven(draft)
+        ? numberAt(draft, 'site.altitudeM', 'altitudeM')
+        : standIns.altitudeM,
       barometricPressureKpa: numberAt(draft, 'site.barometricPressureKpa', 'barometricPressureKpa'),
     }),
     goal: goalInput(draft),
     onNow: onNowInput(draft),
   })
+}
+
+/** Whether the case says itself where the patient is. */
+export function isSiteGiven(draft: Draft): boolean {
+  return ['site.altitudeM', 'site.barometricPressureKpa'].some(
+    (field) => textOf(draft, field).trim() !== '',
+  )
 }
 
 function patientInput(draft: Draft): Plain {
@@ -222,10 +242,19 @@ function setUpInput(draft: Draft): Plain {
 }
 
 /** The case as read, or every problem, each at the field of the form it belongs to. */
-export function readDraft(draft: Draft): ReadCase {
-  const read = readCase(inputOf(draft))
+export function readDraft(draft: Draft, standIns: StandIns = {}): ReadCase {
+  const read = readCase(inputOf(draft, standIns))
   if (read.ok) return read
-  return { ...read, problems: read.problems.map((problem) => withTypedMeaning(draft, problem)) }
+  return {
+    ...read,
+    problems: read.problems.map((problem) => withTypedMeaning(draft, asTyped(draft, problem))),
+  }
+}
+
+function asTyped(draft: Draft, problem: Problem): Problem {
+  const field = fieldOfPath(problem.path)
+  const unit = typedUnit(draft, field)
+  return unit === undefined ? problem : inTypedUnit(problem, { text: textOf(draft, field), unit })
 }
 
 /** Where the decimal sign may part thousands, the reading offered is the whole number. */

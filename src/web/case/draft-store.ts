@@ -1,5 +1,7 @@
 // Keeps the typed case in this browser, so that a reload loses nothing. Leaves out any server.
 import { CHANGES } from '../../patient/case.ts'
+import { CHOOSABLE_UNITS } from '../../units/choosable.ts'
+import { quantityAt } from '../../words/shown-unit.ts'
 import type { Draft } from './draft.ts'
 
 const KEY = 'oxwright.draft.1'
@@ -29,12 +31,22 @@ export function keepDraft(storage: Pick<Storage, 'setItem'>, draft: Draft): bool
 
 function isDraft(kept: unknown): kept is Draft {
   if (typeof kept !== 'object' || kept === null) return false
-  const { texts, changes, exampleId } = kept as Partial<Record<keyof Draft, unknown>>
+  const { texts, changes, units, exampleId } = kept as Partial<Record<keyof Draft, unknown>>
   return (
     typeof texts === 'object' &&
     texts !== null &&
     Object.values(texts).every((text) => typeof text === 'string') &&
     Array.isArray(changes) &&
+    (units === undefined || areUnits(units)) &&
     (exampleId === null || typeof exampleId === 'string')
   )
+}
+
+/** Every unit one of its field's own: a text whose unit is lost must not be read in another. */
+function areUnits(units: unknown): boolean {
+  if (typeof units !== 'object' || units === null) return false
+  return Object.entries(units).every(([field, unit]) => {
+    const quantity = quantityAt(field)
+    return quantity !== undefined && CHOOSABLE_UNITS[quantity].some((one) => one === unit)
+  })
 }

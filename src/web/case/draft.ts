@@ -9,6 +9,7 @@ import { SOURCE_KINDS } from '../../patient/read-set-up.ts'
 import { textOfNumber } from './typed-number.ts'
 import { airwayKind } from '../../physiology/airway-state.ts'
 import type { AirwayKind, AirwayState } from '../../physiology/airway-state.ts'
+import type { ChoosableUnit } from '../../units/choosable.ts'
 
 /** Fields of the form that stand for more than one field of a case file. */
 export const FORM_FIELDS = {
@@ -28,6 +29,8 @@ export interface Draft {
   /** What stands in each field, by its path in a case file or its FORM_FIELDS name. Absent is empty. */
   readonly texts: Readonly<Record<string, string>>
   readonly changes: readonly InterfaceChange[]
+  /** The unit a text was typed in, where it is not the one inside (field-units.ts). */
+  readonly units?: Readonly<Record<string, ChoosableUnit>>
   readonly exampleId: string | null
 }
 

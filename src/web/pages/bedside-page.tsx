@@ -6,13 +6,16 @@ import type { ReadCase } from '../../patient/read-case.ts'
 import { remarkText } from '../../words/remark-text.ts'
 import { caseLineText } from '../../words/web-answer-text.ts'
 import { PAGE_WORDS } from '../../words/web-page-text.ts'
-import { readDraft } from '../case/case-input.ts'
+import { siteFromSettingsText } from '../../words/web-settings-text.ts'
+import { isSiteGiven, readDraft } from '../case/case-input.ts'
 import { keepDraft, keptDraft } from '../case/draft-store.ts'
 import { EMPTY_DRAFT, textOf, wardIdOf, withText } from '../case/draft.ts'
 import type { Draft } from '../case/draft.ts'
 import { exampleById, firstExample } from '../case/examples.ts'
 import { CaseForm } from '../case-form/case-form.tsx'
 import type { Form } from '../case-form/form.ts'
+import { useSettings } from '../settings/settings-store.ts'
+import { siteAltitude } from '../settings/site-altitude.ts'
 import { useShelf } from '../shelf/shelf-store.ts'
 import { BenchProvider } from '../worker/bench.tsx'
 import type { PlanRequest } from '../worker/core-api.ts'
@@ -36,7 +39,11 @@ export function BedsidePage() {
   const [isFormOpen, setFormOpen] = useState(false)
   const [attempt, setAttempt] = useState(0)
   const settled = useSettled(draft)
-  const read = useMemo(() => readDraft(settled), [settled])
+  const siteAltitudeM = siteAltitude(useSettings().altitudeTyped).altitudeM
+  const read = useMemo(
+    () => readDraft(settled, { altitudeM: siteAltitudeM }),
+    [settled, siteAltitudeM],
+  )
   const { shelf, isDemo } = useShelf()
   const state = usePlan(useRequest({ draft: settled, read, shelf }), attempt)
   const planned = useDeferredValue(state.planned)
@@ -57,8 +64,8 @@ export function BedsidePage() {
   const assumed = planned?.plan.assumed ?? NOTHING_ASSUMED
   const problems = read.ok ? NO_PROBLEMS : read.problems
   const form = useMemo(
-    () => ({ draft, problems, assumed, change: setDraft }),
-    [draft, problems, assumed],
+    () => ({ draft, problems, assumed, siteAltitudeM, change: setDraft }),
+    [draft, problems, assumed, siteAltitudeM],
   )
   // Until the newest answer is drawn, the one in sight is that of the case before.
   const isWorking = state.isWorking || settled !== draft || planned !== state.planned
@@ -73,7 +80,14 @@ export function BedsidePage() {
         <h1 className="unseen">{PAGE_WORDS.heading}</h1>
         <section className="case" aria-labelledby="case-heading">
           <h2 id="case-heading">{PAGE_WORDS.theCase}</h2>
-          {read.ok ? <p className="case-line">{caseLineText(read.case)}</p> : null}
+          {read.ok ? (
+            <p className="case-line">
+              {caseLineText(read.case)}
+              {siteAltitudeM === undefined || isSiteGiven(settled)
+                ? null
+                : `. ${siteFromSettingsText(siteAltitudeM)}`}
+            </p>
+          ) : null}
           <Button
             className="button form-switch"
             aria-expanded={isFormOpen}

@@ -11,6 +11,8 @@ export interface NumberFieldProps {
   readonly unit?: string | undefined
   readonly typed: string
   readonly onType: (typed: string) => void
+  /** The field is left: typing is over. */
+  readonly onLeave?: () => void
   readonly problems: readonly Problem[]
   readonly help?: string | undefined
   readonly isRequired?: boolean
@@ -26,6 +28,7 @@ export function NumberField(props: NumberFieldProps) {
       id={fieldDomId(field)}
       value={typed}
       onChange={onType}
+      onBlur={() => props.onLeave?.()}
       isInvalid={isInvalid}
       isRequired={props.isRequired ?? false}
       validationBehavior="aria"

@@ -1,12 +1,14 @@
-// Puts look and motion on the document, where the styles read them. Leaves out the colours, which styles/tokens.css holds.
+// Makes the document follow the settings: look and motion for the styles, units for the words. Leaves out the colours, which styles/tokens.css holds.
 import { useSyncExternalStore } from 'react'
+import { showUnits } from '../../words/shown-unit.ts'
 import { settingsStore, useSettings } from './settings-store.ts'
 
 /** From now on the document follows the settings; called once, before anything is drawn. */
 export function followSettings(): void {
   const { now, listen } = settingsStore()
   const apply = (): void => {
-    const { look, motion } = now().settings
+    const { look, motion, units } = now().settings
+    showUnits(units)
     const { dataset } = document.documentElement
     dataset['look'] = look
     dataset['motion'] = motion
