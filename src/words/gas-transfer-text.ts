@@ -49,7 +49,6 @@ export const TRANSFER_TEXT = {
   onIt: (setUp: string) => say('On the way: {setUp}.', { setUp }),
   notTaken: (cylinder: string, reason: string) =>
     say('Not taken: {cylinder}: {reason}.', { cylinder, reason }),
-  notComputed: () => say('The patient’s saturation over an outage is not computed yet.'),
 } as const
 
 function capital(text: string): string {

@@ -45,7 +45,7 @@ export function TransferResult(props: TransferResultProps) {
   const clock = (minutes: number): string => clockTimeText(clockAfter(leaveAt, minutes))
   return (
     <div className="plan gas-sheet" data-stale={isStale}>
-      <h2 className="gas-print-only">{TRANSFER_TEXT.sheet()}</h2>
+      <h2 className="gas-sheet-heading">{TRANSFER_TEXT.sheet()}</h2>
       <p className="gas-print-only">{TRANSFER_TEXT.sheetLine()}</p>
       <div className="answer">
         <p className="eyebrow">
@@ -269,15 +269,15 @@ function named(run: CylinderRun, { choice }: TransferPlan, units: GasUnits): Cyl
     : { ...run, label: cylinderKindText(row, units) }
 }
 
-/** Said elsewhere on the page: what is urgent, the worst case, what is not computed. */
-const SAID_ELSEWHERE = ['WORST_CASE_NOT_COVERED', 'NOT_COMPUTED_YET']
+/** Said elsewhere on the page, as what is urgent is. */
+const SAID_ELSEWHERE = ['WORST_CASE_NOT_COVERED']
 
 function mindLines(plan: TransferPlan): readonly string[] {
   const ofLegs = plan.legs.flatMap(({ remarks }) => remarks)
   const all = [...plan.remarks, ...ofLegs]
     .filter((remark) => !isUrgent(remark) && !SAID_ELSEWHERE.includes(remark.code))
     .map(supplyText)
-  return [...new Set([...all, TRANSFER_TEXT.notComputed()])]
+  return [...new Set(all)]
 }
 
 function legLines(plan: TransferPlan, leaveAt: TimeOfDay): readonly string[] {
