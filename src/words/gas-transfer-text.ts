@@ -69,14 +69,12 @@ export function pickText(
   },
   units: GasUnits,
 ): string {
-  const values = {
-    count: String(pick.count),
-    water: numberText(pick.waterVolumeL, 0.1),
-    gauge: gasPressureText(pick.gaugeKpa, units),
-  }
-  return pick.label.trim() === ''
-    ? say('{count} × {water} L at {gauge}', values)
-    : say('{count} × {water} L at {gauge} ({label})', { ...values, label: pick.label.trim() })
+  const count = String(pick.count)
+  const cylinder = cylinderKindText(pick, units)
+  const label = pick.label.trim()
+  return label === ''
+    ? say('{count} × {cylinder}', { count, cylinder })
+    : say('{count} × {cylinder} ({label})', { count, cylinder, label })
 }
 
 /** "3 L at 150 bar" */
@@ -120,20 +118,17 @@ export function worstText(
   },
   units: GasUnits,
 ): string {
-  const values = {
-    needed: gasVolumeText(worst.neededL, units),
-    missing: gasVolumeText(worst.missingL, units),
-    emptyAt: worst.emptyAt,
-  }
+  const needed = gasVolumeText(worst.neededL, units)
+  const { emptyAt } = worst
   return worst.missingL > 0
     ? say(
         '{needed} wanted with its reserve: {missing} are missing. Down to the reserve at {emptyAt}.',
-        values,
+        { needed, missing: gasVolumeText(worst.missingL, units), emptyAt },
       )
-    : say(
-        '{needed} wanted with its reserve: still covered. Down to the reserve at {emptyAt}.',
-        values,
-      )
+    : say('{needed} wanted with its reserve: still covered. Down to the reserve at {emptyAt}.', {
+        needed,
+        emptyAt,
+      })
 }
 
 export function stoppedText(stopped: {
@@ -142,9 +137,10 @@ export function stoppedText(stopped: {
   readonly emptyAt: string
   readonly arriveAt: string
 }): string {
+  const { changeAt, emptyAt, arriveAt } = stopped
   return say(
     '{leg} stands still for 20 minutes: arrive at {arriveAt}; change at {changeAt}; down to the reserve at {emptyAt}.',
-    { ...stopped, leg: capital(stopped.leg) },
+    { leg: capital(stopped.leg), arriveAt, changeAt, emptyAt },
   )
 }
 
@@ -168,23 +164,23 @@ export function legLine(leg: {
   readonly barometricKpa: number
   readonly effectiveO2Fraction: number | null
 }): string {
-  const values = {
-    name: capital(leg.name),
-    from: clockTimeText(leg.from),
-    until: clockTimeText(leg.until),
-    draw: drawText(leg.carriedLpm),
-    worst: drawText(leg.worstLpm),
-    pressure: pressureText({ pressureKpa: leg.barometricKpa, unit: 'kPa' }),
-  }
+  const line = say(
+    '{name}, {from} to {until}: {draw} drawn, {worst} at the next step; air at {pressure}',
+    {
+      name: capital(leg.name),
+      from: clockTimeText(leg.from),
+      until: clockTimeText(leg.until),
+      draw: drawText(leg.carriedLpm),
+      worst: drawText(leg.worstLpm),
+      pressure: pressureText({ pressureKpa: leg.barometricKpa, unit: 'kPa' }),
+    },
+  )
   return leg.effectiveO2Fraction === null
-    ? say(
-        '{name}, {from} to {until}: {draw} drawn, {worst} at the next step; air at {pressure}',
-        values,
-      )
-    : say(
-        '{name}, {from} to {until}: {draw} drawn, {worst} at the next step; air at {pressure}; about {fraction} inhaled',
-        { ...values, fraction: fractionText(leg.effectiveO2Fraction) },
-      )
+    ? line
+    : say('{line}; about {fraction} inhaled', {
+        line,
+        fraction: fractionText(leg.effectiveO2Fraction),
+      })
 }
 
 /** What the planner's numbers rest on. */
@@ -231,7 +227,8 @@ export function timelineLegText(leg: {
   readonly from: string
   readonly until: string
 }): string {
-  return say('{name}: {from} to {until}', { ...leg, name: capital(leg.name) })
+  const { from, until } = leg
+  return say('{name}: {from} to {until}', { name: capital(leg.name), from, until })
 }
 
 export function timelineRunText(run: {
@@ -241,8 +238,19 @@ export function timelineRunText(run: {
   readonly until: string
   readonly isLast: boolean
 }): string {
-  const values = { ...run, cylinder: String(run.cylinder), isLast: '' }
+  const cylinder = String(run.cylinder)
+  const { label, from, until } = run
   return run.isLast
-    ? say('cylinder {cylinder}, {label}: from {from}, down to the reserve at {until}', values)
-    : say('cylinder {cylinder}, {label}: from {from}, change at {until}', values)
+    ? say('cylinder {cylinder}, {label}: from {from}, down to the reserve at {until}', {
+        cylinder,
+        label,
+        from,
+        until,
+      })
+    : say('cylinder {cylinder}, {label}: from {from}, change at {until}', {
+        cylinder,
+        label,
+        from,
+        until,
+      })
 }
