@@ -1,6 +1,7 @@
 // The two panels of a breath ribbon: stacked flow above, fraction below, on axes that several ribbons may share. Leaves out titles and legend.
 import { fractionText, numberText } from '../words/number-text.ts'
 import { ORIGIN_ORDER, RIBBON_WORDS } from '../words/breath-text.ts'
+import { wrapped } from './measure.ts'
 import { originFill } from './origin-patterns.ts'
 import type { Ribbon, RibbonShape } from './ribbon-shape.ts'
 import { niceStep, scaleOf, ticksOf } from './scale.ts'
@@ -31,6 +32,7 @@ const FRACTION_PX = 110
 const BETWEEN_PX = 44
 const TICKS_PX = 58
 const TEXT_PX = 13
+const TEXT_LINE_PX = 16
 
 const FLOW_TOP_PX = LABEL_PX
 const FLOW_BOTTOM_PX = FLOW_TOP_PX + FLOW_PX
@@ -87,7 +89,7 @@ function flowPanel(options: PanelsOptions, time: Scale, flow: Scale): string[] {
   const outline = shape.moments.map((m) => ({ x: time.at(m.timeS), y: flow.at(m.flowLpm) }))
   const step = niceStep(flow.max, FLOW_TICKS_MOST)
   return [
-    axisLabel(RIBBON_WORDS.flowAxis, FLOW_TOP_PX - 9, paints),
+    ...axisLabel(RIBBON_WORDS.flowAxis, options, { y: FLOW_TOP_PX - 9, grows: 'up' }),
     ...grid(options, flow, ticksOf(flow, step), (value) => numberText(value, Math.min(1, step))),
     ...areas,
     element('path', {
@@ -130,7 +132,7 @@ function fractionPanel(options: PanelsOptions, time: Scale, fraction: Scale): st
   const { printedO2Fraction: printed, breath } = ribbon
   const ends = printed === null ? [] : [...new Set([printed.low, printed.high])]
   return [
-    axisLabel(RIBBON_WORDS.fractionAxis, FRACTION_TOP_PX - 9, paints),
+    ...axisLabel(RIBBON_WORDS.fractionAxis, options, { y: FRACTION_TOP_PX - 9, grows: 'up' }),
     ...printedBand(options, fraction),
     ...grid(options, fraction, ticksOf(FRACTION_AXIS, FRACTION_TICK), fractionText),
     ...ends.map((end) => across(options, fraction.at(end), PRINTED_LINE)),
@@ -197,10 +199,24 @@ function timeAxis(options: PanelsOptions, time: Scale): string[] {
         fill: paints.muted,
       }),
     ),
-    axisLabel(RIBBON_WORDS.timeAxis, FRACTION_BOTTOM_PX + 36, paints),
+    ...axisLabel(RIBBON_WORDS.timeAxis, options, { y: FRACTION_BOTTOM_PX + 36, grows: 'down' }),
   ]
 }
 
-function axisLabel(content: string, y: number, paints: Paints): string {
-  return text(content, { x: LEFT_PX, y, 'font-size': String(TEXT_PX), fill: paints.muted })
+/** Lines stack upwards above a panel and downwards below it, so that a long word of any language keeps clear of the drawing. */
+function axisLabel(
+  content: string,
+  options: PanelsOptions,
+  place: { readonly y: number; readonly grows: 'up' | 'down' },
+): string[] {
+  const lines = wrapped(content, { widthPx: options.widthPx - LEFT_PX, fontPx: TEXT_PX })
+  const before = place.grows === 'up' ? lines.length - 1 : 0
+  return lines.map((line, i) =>
+    text(line, {
+      x: LEFT_PX,
+      y: place.y + (i - before) * TEXT_LINE_PX,
+      'font-size': String(TEXT_PX),
+      fill: options.paints.muted,
+    }),
+  )
 }

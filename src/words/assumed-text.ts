@@ -55,5 +55,9 @@ export function assumedText(assumed: AssumedValue): string {
     KNOWN_NAMES[assumed.known],
     assumed.source ?? '',
   ]
-  return `${VALUE_NAMES[assumed.key]} ${said} (${how.filter((part) => part !== '').join('; ')})`
+  return say('{name} {value} ({how})', {
+    name: VALUE_NAMES[assumed.key],
+    value: said,
+    how: how.filter((part) => part !== '').join('; '),
+  })
 }

@@ -5,7 +5,7 @@ import type { FlowStep, SourceRow } from '../kit/source-row.ts'
 import type { SetUpOnNow } from '../patient/case.ts'
 import { FAMILY_NAMES, FIT_NAMES, HUMIDIFICATION_NAMES, SIZE_NAMES, SOURCE_NAMES } from './names.ts'
 import { flowText, fractionText } from './number-text.ts'
-import { say, translated } from './say.ts'
+import { decimalSign, say, translated } from './say.ts'
 
 export function flowStepText(step: FlowStep): string {
   return step.kind === 'flush' ? say('flush, meter fully open') : flowText(step.flowLpm)
@@ -80,6 +80,13 @@ function overText(setUp: SetUp): string {
   })
 }
 
+/** Between two numbers a decimal comma asks for a stronger sign: "eingestellt auf 0,6; 15 L/min". */
 function listed(parts: readonly string[]): string {
-  return parts.filter((part) => part !== '').join(', ')
+  return parts
+    .filter((part) => part !== '')
+    .reduce((said, part) => {
+      if (said === '') return part
+      const isAmbiguous = decimalSign() === ',' && /\d$/.test(said) && /^\d/.test(part)
+      return said + (isAmbiguous ? '; ' : ', ') + part
+    }, '')
 }

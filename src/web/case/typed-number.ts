@@ -1,4 +1,5 @@
 // Reads one decimal as typed: dot or comma, no group signs, no exponent. Leaves out bounds, which the case reader judges.
+import { decimalSign } from '../../words/say.ts'
 
 export type TypedNumber =
   | { readonly kind: 'empty' }
@@ -31,10 +32,10 @@ export function typedNumber(
 
 const DIGITS_MOST = 100
 
-/** A number as one would type it, read back as the same number: no exponent, nothing that may part thousands. */
+/** A number as one would type it in the language spoken, read back as the same number: no exponent, nothing that may part thousands. */
 export function textOfNumber(value: number): string {
   const text = String(value).includes('e')
     ? value.toFixed(DIGITS_MOST).replace(/\.?0+$/, '')
     : String(value)
-  return MAY_BE_GROUPED.test(text) ? `${text}0` : text
+  return (MAY_BE_GROUPED.test(text) ? `${text}0` : text).replace('.', decimalSign())
 }

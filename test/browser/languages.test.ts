@@ -1,0 +1,148 @@
+// The page in German and in a language nobody speaks, a third longer than English: no text has gone past say(), nothing lies over anything, nothing is cut, nothing typed is lost by choosing. Leaves out the command line.
+import type { BrowserContext, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { OpenedApp } from '../support/browser.ts'
+import { accessibilityFaults, openApp, watchForErrors } from '../support/browser.ts'
+import type { PageTexts } from '../support/page-texts.ts'
+import { pageTexts, unfold } from '../support/page-texts.ts'
+import { pseudoCatalogue, unsaidIn } from '../support/pseudo.ts'
+import { answered, openBedside } from './bedside-steps.ts'
+
+let app: OpenedApp
+const WAIT_MS = 60_000
+const CATALOGUE_FILE = /\/assets\/de-[^/]*\.js$/
+
+beforeAll(async () => {
+  app = await openApp()
+})
+afterAll(async () => {
+  await app.close()
+})
+
+/** Set to German; with a catalogue of our own in place of the German one where one is given. */
+async function germanContext(
+  viewport: { readonly width: number; readonly height: number },
+  catalogue?: Readonly<Record<string, string>>,
+): Promise<BrowserContext> {
+  const context = await app.browser.newContext({ viewport, serviceWorkers: 'block' })
+  await context.addInitScript(() => {
+    localStorage.setItem('oxwright.settings.1', JSON.stringify({ language: 'de' }))
+  })
+  if (catalogue !== undefined) {
+    const body = `export default ${JSON.stringify(catalogue)}`
+    await context.route(CATALOGUE_FILE, async (route) => {
+      await route.fulfill({ contentType: 'text/javascript', body })
+    })
+  }
+  return context
+}
+
+async function settled(page: Page): Promise<void> {
+  await page.locator('main').first().waitFor()
+  await page.waitForFunction(
+    () =>
+      document.querySelector('[aria-busy="true"], .place-loading') === null &&
+      (location.pathname !== '/' || document.querySelector('.plan svg text') !== null),
+  )
+}
+
+async function open(page: Page, path: string): Promise<void> {
+  page.setDefaultTimeout(WAIT_MS)
+  await page.goto(app.url + path.slice(1))
+  await settled(page)
+  await unfold(page)
+}
+
+/** What stands on every place of the menu. */
+async function everyPlace(
+  context: BrowserContext,
+): Promise<readonly (PageTexts & { readonly path: string; readonly errors: readonly string[] })[]> {
+  const first = await context.newPage()
+  await open(first, '/')
+  const paths = await first
+    .locator('nav.places a')
+    .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''))
+  await first.close()
+  const found = []
+  for (const path of paths) {
+    const page = await context.newPage()
+    const errors = watchForErrors(page)
+    await open(page, path)
+    found.push({ path, errors, ...(await pageTexts(page)) })
+    await page.close()
+  }
+  await context.close()
+  return found
+}
+
+const SIZES = [
+  { width: 390, height: 844 },
+  { width: 1024, height: 768 },
+]
+
+describe.each(SIZES)('in a language nobody speaks, at $width × $height', (viewport) => {
+  it('shows no text that was not said, lays none over another and cuts none', async () => {
+    const places = await everyPlace(await germanContext(viewport, pseudoCatalogue()))
+    expect(places.length).toBeGreaterThanOrEqual(3)
+    for (const { path, texts, overlaps, cut, errors } of places) {
+      expect(texts.filter((text) => /[åéîøûñŕšţ]/.test(text)).length, path).toBeGreaterThan(15)
+      const unsaid = texts.flatMap((text) => unsaidIn(text))
+      expect({ path, unsaid, overlaps, cut, errors }).toEqual({
+        path,
+        unsaid: [],
+        overlaps: [],
+        cut: [],
+        errors: [],
+      })
+    }
+  })
+})
+
+describe.each([...SIZES, { width: 1440, height: 900 }])(
+  'in German, at $width × $height',
+  (viewport) => {
+    it('lays no text over another and cuts none', async () => {
+      const places = await everyPlace(await germanContext(viewport))
+      expect(places[0]?.texts).toContain('Gereihte Aufbauten')
+      for (const { path, overlaps, cut, errors } of places) {
+        expect({ path, overlaps, cut, errors }).toEqual({ path, overlaps: [], cut: [], errors: [] })
+      }
+    })
+  },
+)
+
+describe('the judge of unsaid text', () => {
+  it('finds plain English and lets units, keys of sources and names pass', () => {
+    expect(unsaidIn('[Ĝøåļ øñé]: below 88 %')).toEqual(['below'])
+    expect(unsaidIn('15 L/min, 9.2 kPa, ODriscoll2017, Heron 4, H-1042, Oxwright')).toEqual([])
+  })
+})
+
+describe('choosing a language', () => {
+  it('speaks as the device prefers until one is set', async () => {
+    const { page } = await openBedside(app, { locale: 'de-AT' })
+    expect(await page.locator('html').getAttribute('lang')).toBe('de')
+    expect(await page.title()).toContain('vom Patienten und Ziel')
+    expect(await accessibilityFaults(page)).toEqual([])
+    await page.context().close()
+  })
+
+  it('opens the page anew, keeps what was typed, and writes numbers with a comma', async () => {
+    const { page, errors } = await openBedside(app)
+    await page.getByRole('textbox', { name: /^weight/i }).fill('71.5')
+    await answered(page)
+    await page.goto(`${app.url}settings`)
+    await page.getByRole('radio', { name: 'Deutsch' }).check({ force: true })
+    await page.waitForFunction(() => document.documentElement.lang === 'de')
+    await page.getByRole('heading', { name: 'Einstellungen' }).waitFor()
+    await page.goto(app.url)
+    await answered(page)
+    expect(await page.getByRole('textbox', { name: /^Gewicht/ }).inputValue()).toBe('71.5')
+    expect(await page.locator('.primary-value').innerText()).toMatch(/^(?:0,\d+|1)$/)
+    await page.goto(`${app.url}settings`)
+    await page.getByRole('radio', { name: 'English' }).check({ force: true })
+    await page.waitForFunction(() => document.documentElement.lang === 'en-GB')
+    expect(errors).toEqual([])
+    await page.context().close()
+  })
+})
