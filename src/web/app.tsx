@@ -47,7 +47,7 @@ function PlaceMenu() {
   const [path] = useLocation()
   return (
     <nav className="places" aria-label={PAGE_WORDS.places}>
-      {PLACES.map((place) => (
+      {PLACES.filter(({ isOutOfMenu }) => isOutOfMenu !== true).map((place) => (
         <Link
           key={place.path}
           href={place.path}

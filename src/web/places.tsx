@@ -3,6 +3,7 @@ import { lazy } from 'react'
 import type { ComponentType } from 'react'
 import { PLACE_NAMES } from '../words/web-page-text.ts'
 import { BedsidePage } from './pages/bedside-page.tsx'
+import { SHEET_PATH } from './sheet/sheet-address.ts'
 
 export interface Place {
   readonly path: string
@@ -10,6 +11,8 @@ export interface Place {
   readonly Page: ComponentType
   /** Has parts at addresses of their own below its path. */
   readonly hasParts?: boolean
+  /** Reached from another place alone, not from the menu. */
+  readonly isOutOfMenu?: boolean
 }
 
 export const SETTINGS_PATH = '/settings'
@@ -22,6 +25,12 @@ export const PLACES: readonly Place[] = [
     name: PLACE_NAMES.gas,
     Page: lazy(async () => ({ default: (await import('./pages/gas-page.tsx')).GasPage })),
     hasParts: true,
+  },
+  {
+    path: SHEET_PATH,
+    name: PLACE_NAMES.sheet,
+    Page: lazy(async () => ({ default: (await import('./sheet/sheet-page.tsx')).SheetPage })),
+    isOutOfMenu: true,
   },
   {
     path: SETTINGS_PATH,

@@ -35,6 +35,7 @@ export const PAGE_WORDS = {
 
 export const PLACE_NAMES = {
   bedside: say('Bedside'),
+  sheet: say('Sheet'),
   gas: say('Gas'),
   settings: say('Settings'),
 } as const

@@ -7,6 +7,7 @@ import { useTrial } from '../worker/use-trial.ts'
 import { AirCard } from './air-card.tsx'
 import { NO_TWEAK, tweakedSetUp } from './shown.ts'
 import type { Shown, Tweak } from './shown.ts'
+import { SheetButton } from '../sheet/sheet-button.tsx'
 import { ShownCard } from './shown-card.tsx'
 
 export interface ShownPaneProps {
@@ -24,15 +25,18 @@ export function ShownPane({ request, plan, shelf, shown, onTakeRate }: ShownPane
   const trial = useTrial('shown', request, question)
   if (shown.kind === 'air') return <AirCard plan={plan} trial={trial} />
   return (
-    <ShownCard
-      plan={plan}
-      shelf={shelf}
-      shown={shown}
-      tweak={tweak}
-      onTweak={setTweak}
-      onTakeRate={onTakeRate}
-      trial={trial}
-    />
+    <>
+      <ShownCard
+        plan={plan}
+        shelf={shelf}
+        shown={shown}
+        tweak={tweak}
+        onTweak={setTweak}
+        onTakeRate={onTakeRate}
+        trial={trial}
+      />
+      <SheetButton request={request} setUp={tweakedSetUp(shown.row.setUp, tweak)} />
+    </>
   )
 }
 
