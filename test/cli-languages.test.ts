@@ -45,7 +45,7 @@ const AS_TYPED: readonly RegExp[] = [
   /\bnpm run -s oxwright --(?: \S+)*/g,
   /^ {2}oxwright .*$/gm,
   new RegExp(
-    `\b(?:${[...Object.keys(VERB_HELP), 'CASE', 'JSON', 'YAML', 'FILE'].join('|')})\b`,
+    `\\b(?:${[...Object.keys(VERB_HELP), 'CASE', 'JSON', 'YAML', 'FILE'].join('|')})\\b`,
     'g',
   ),
 ]
