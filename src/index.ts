@@ -51,6 +51,14 @@ export { DEMO_SHELF } from './kit/demo-shelf/demo-shelf.ts'
 
 // Chains of parts
 export { humidifiersOf, mainLine, placed, sourceOf } from './joining/chain.ts'
+export { checkChain } from './joining/check-chain.ts'
+export type { ChainCheck, ChainQuestion } from './joining/check-chain.ts'
+export { solveChains } from './joining/solve-chains.ts'
+export type { ChainAnswer, CheckedChain, MissingPart } from './joining/solve-chains.ts'
+export type { Wanted } from './joining/wanted.ts'
+export type { Refusal, RefusalCode } from './joining/refusal.ts'
+export type { ChainRemark } from './joining/remarks.ts'
+export { WRONG_ON_PURPOSE } from './joining/wrong-on-purpose.ts'
 export type { Chain, Join, PartSetting, PlacedPart } from './joining/chain.ts'
 export type { Part, PartKind, TubeSize } from './joining/part.ts'
 export {

@@ -10,6 +10,8 @@ export interface PartSetting {
   readonly flowLpm?: number
   /** Blended fraction, dial of a jet, setting of a valve. */
   readonly o2Fraction?: number
+  /** The meter opened beyond its scale; flowLpm is then the most that may come. */
+  readonly isFlush?: boolean
   /** Ventilators. */
   readonly mode?: ModeKind
 }

@@ -47,9 +47,17 @@ export interface Part {
   readonly flow: PartFlow
   /** Gas of an outlet or cylinder. */
   readonly gas?: GasId
+  /** Flows that can be set on a meter, and fractions on a mixer or dial. */
+  readonly marksLpm?: readonly number[]
+  readonly fractions?: readonly number[]
   readonly family?: FamilyId
   readonly size?: SizeId
   /** The shelf's row of a source. */
   readonly source?: ShelfSource
   readonly humidifier?: HumidifierRow
+}
+
+/** Tells parts apart: ids are unique within a list of the shelf, and each list has kinds of its own. */
+export function partKey({ kind, id }: Part): string {
+  return `${kind}:${id}`
 }

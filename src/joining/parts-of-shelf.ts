@@ -1,4 +1,6 @@
 // Shelf rows as parts of a chain, with the usual ends where a row names none. Leaves out where a row lies and how many there are.
+import { settingsOf } from '../kit/feeds.ts'
+import { marksLpm } from '../kit/flow-steps.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { AirMeterRow, FittingRow, OutletRow, TubeRow } from '../kit/part-rows.ts'
 import { ratedRange } from '../kit/set-up-settings.ts'
@@ -51,6 +53,7 @@ export function airMeterPart(row: AirMeterRow): Part {
     label: row.label,
     inlets: row.inletEnds ?? USUAL_AIR_METER_ENDS.inletEnds,
     outlet: row.outletEnd ?? USUAL_AIR_METER_ENDS.outletEnd,
+    marksLpm: row.stepsLpm,
   }
 }
 
@@ -65,7 +68,14 @@ export function sourcePart(row: ShelfSource): Part {
     inlets: row.inletEnds ?? usual.inletEnds,
     outlet: row.outletEnd ?? usual.outletEnd,
     source: row,
+    ...(row.kind === 'jet-nebuliser' ? {} : { marksLpm: marksLpm(row) }),
+    ...fractionsOf(row),
   }
+}
+
+function fractionsOf(row: ShelfSource): Pick<Part, 'fractions'> {
+  if (row.kind === 'jet-nebuliser') return { fractions: row.settings }
+  return 'fractionSteps' in row ? { fractions: row.fractionSteps } : {}
 }
 
 export function humidifierPart(row: HumidifierRow): Part {
@@ -143,6 +153,9 @@ export function interfacePart(options: {
       rated === null
         ? { isFromLabel: false }
         : { minLpm: rated.minLpm, maxLpm: rated.maxLpm, isFromLabel: rated.isFromLabel },
+    ...(family.entrainsAir === 'no'
+      ? {}
+      : { fractions: settingsOf(row).map(({ o2Fraction }) => o2Fraction) }),
     family: row.family,
     size: stock.size,
   }
