@@ -101,32 +101,24 @@ describe('comes out right', () => {
   })
 
   it.each([
-    ['tracheostomy-mask', 'nebuliser', TUBE, 10],
-    ['tracheostomy-mask', 'blender-60', TUBE, 30],
-    ['tracheostomy-mask', 'ventilator', TUBE, 30],
-    ['face-tent', 'nebuliser', ADULT, 8],
-    ['face-tent', 'blender-60', ADULT, 30],
-    ['face-tent', 'ventilator', ADULT, 30],
-  ])('%s with moisture and hose on %s', (interfaceId, sourceId, patient, flowLpm) => {
-    const isJet = sourceId === 'nebuliser'
-    const { chain } = best(
-      {
-        interfaceId,
-        size: 'adult',
-        sourceId,
-        humidification: isJet ? 'none' : 'heated',
-        flowLpm,
-        o2Fraction: 0.4,
-      },
-      patient,
-    )
-    if (isJet) {
-      expect(ids(chain)).toEqual(expect.arrayContaining(['wall-15', 'nebuliser']))
-      return
-    }
+    ['tracheostomy-mask', TUBE, 10],
+    ['face-tent', ADULT, 8],
+  ])('%s on a jet fed by a flowmeter', (interfaceId, patient, flowLpm) => {
+    const jet = { sourceId: 'nebuliser', humidification: 'none', o2Fraction: 0.4 } as const
+    const { chain } = best({ ...jet, interfaceId, size: 'adult', flowLpm }, patient)
+    expect(ids(chain)).toEqual(expect.arrayContaining(['wall-15', 'nebuliser']))
+  })
+
+  it.each([
+    ['tracheostomy-mask', 'blender-60', TUBE],
+    ['tracheostomy-mask', 'ventilator', TUBE],
+    ['face-tent', 'blender-60', ADULT],
+    ['face-tent', 'ventilator', ADULT],
+  ])('%s with heated humidifier and heated hose on %s', (interfaceId, sourceId, patient) => {
+    const wanted: Wanted = { ...LIMB, sourceId, interfaceId, size: 'adult', flowLpm: 30 }
+    const { chain } = best(wanted, patient)
     expect(humidifiersOf(chain).map(({ part }) => part.kind)).toEqual(['heated'])
-    const humidifier = ids(chain).indexOf('heated')
-    expect(ids(chain).indexOf('hose-heated')).toBe(humidifier + 1)
+    expect(ids(chain).indexOf('hose-heated')).toBe(ids(chain).indexOf('heated') + 1)
   })
 
   it.each([
