@@ -42,7 +42,7 @@ function endFault(options: {
   const { at, end, gas, part } = options
   const values = { part: part.label, gas }
   if (end === 'air-ports')
-    return gas === 'air' || gas === 'none'
+    return gas === 'none' || gas === 'air'
       ? []
       : [{ code: 'COLLAR_FED_WITH_OXYGEN', values, part: at }]
   if (part.kind !== 'patient') return []
