@@ -5,11 +5,13 @@ import {
   climb,
   compareAt,
   fastFraction,
+  judgeCase,
   QUICK_LUNGS,
 } from './support/agreement.ts'
 import { createPeriodicSolver } from '../src/delivery/periodic.ts'
 import { solveTransient } from '../src/delivery/transient.ts'
 import { solveByOdex } from './support/odex-judge.ts'
+import { ONCE_MISSED } from './support/once-missed.ts'
 import { caseFromPoint, randomPoints } from './support/random-network.ts'
 import { randomStream, runSeed } from './support/seed.ts'
 
@@ -46,6 +48,16 @@ describe('fast solver and judge', () => {
     expect(share((i) => network(i)?.bag?.hasInletValve === false)).toBeGreaterThan(0.05)
     expect(share((i) => (cases[i]?.breath.tidalVolumeL ?? 1) < 0.01)).toBeGreaterThan(0.1)
     expect(share((i) => (cases[i]?.breath.tidalVolumeL ?? 0) > 1)).toBeGreaterThan(0.05)
+  })
+})
+
+describe('fast solver where the gas of a step is not smooth', () => {
+  it.each(ONCE_MISSED)('holds with $cause', ({ network, breath }) => {
+    const solver = createPeriodicSolver()
+    const fast = fastFraction(solver, { network, breath })
+    const judge = judgeCase({ network, breath }, solver.bag.startL)
+    expect(judge.settled).toBe(true)
+    expect(Math.abs(fast - judge.effectiveO2Fraction)).toBeLessThan(AGREEMENT_TOLERANCE / 2)
   })
 })
 

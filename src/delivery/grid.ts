@@ -10,6 +10,7 @@ import {
   inspiredShare,
 } from './breath.ts'
 import type { BreathPattern, InspiratoryShape } from './breath.ts'
+import { expiratorySteps, inspiratorySteps } from './grid-resolution.ts'
 import type { Network } from './network.ts'
 
 export interface Grid {
@@ -44,8 +45,9 @@ export function createGrid(): Grid {
 }
 
 /**
- * Fills the grid for one breath. `resolution` is the number of basic steps in each phase; DEFAULT_RESOLUTION of periodic.ts keeps
- * the effective fraction within 0.001 of the adaptive integrator (test/delivery-agreement.test.ts).
+ * Fills the grid for one breath. `resolution` is the number of basic steps in each phase (grid-resolution.ts adds some where gas
+ * changes quickly); DEFAULT_RESOLUTION of periodic.ts keeps the effective fraction within 0.001 of the adaptive integrator
+ * (test/delivery-agreement.test.ts).
  */
 export function fillGrid(
   grid: Grid,
@@ -53,10 +55,12 @@ export function fillGrid(
   network: Network,
   resolution: number,
 ): void {
+  const inside = inspiratorySteps(network, breath, resolution)
+  const outside = expiratorySteps(network, breath, resolution)
   grid.steps = 0
-  pushInspiration(grid, breath, gatherInspiration(grid.nodes, breath, network, resolution))
+  pushInspiration(grid, breath, gatherInspiration(grid.nodes, breath, network, inside))
   grid.inspiratorySteps = grid.steps
-  pushExpiration(grid, breath, gatherExpiration(grid.nodes, breath, network, resolution))
+  pushExpiration(grid, breath, gatherExpiration(grid.nodes, breath, network, outside))
 }
 
 /** Divides step k at a time from the start of inspiration. */
@@ -190,12 +194,13 @@ function gatherInspiration(
     n = addCrossings(nodes, n, breath, deviceFlowLps / innerShareIn)
   }
   if (!network.hasOuter) return n
-  // Where the outer pocket does; while a bag has gas, only a share of what is missing comes through the outer pocket.
+  // Where the outer pocket does. With a bag, only a share of what is missing, or of what is over, passes the outer pocket.
   const sideShare = network.sideFromOuter ? 1 - innerShareIn : 0
-  const drawnShares = bag === null ? [1] : [1, bag.leakRatio / (1 + bag.leakRatio)]
-  for (const drawnShare of drawnShares) {
-    const perLps = innerShareIn * drawnShare + sideShare
-    const levelLps = (outerDeviceFlowLps + drawnShare * deviceFlowLps) / perLps
+  const passedShares =
+    bag === null ? [1] : [1, bag.leakRatio / (1 + bag.leakRatio), bag.forwardLoss]
+  for (const passedShare of passedShares) {
+    const perLps = innerShareIn * passedShare + sideShare
+    const levelLps = (outerDeviceFlowLps + passedShare * deviceFlowLps) / perLps
     if (perLps > 0) n = addCrossings(nodes, n, breath, levelLps)
   }
   return n
@@ -286,9 +291,7 @@ function gatherExpiration(
   const { flushLps, bag } = network
   const capturedLps = network.captureOut * network.deviceFlowLps
   const levels = [flushLps, flushLps - capturedLps]
-  if (bag !== null) {
-    levels.push(flushLps - capturedLps + network.deviceFlowLps * (1 - bag.forwardLoss))
-  }
+  if (bag !== null) levels.push(flushLps - capturedLps * bag.forwardLoss)
   const peakLps =
     expiredFlowPerS(shape, { t: 0, durationS }) * breath.tidalVolumeL * network.innerShareOut
   for (const levelLps of levels) {
