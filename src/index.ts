@@ -144,5 +144,16 @@ export { readFragment, writeFragment } from './sheet/fragment.ts'
 export type { SheetRequest } from './sheet/fragment.ts'
 export { sheetState } from './sheet/validity.ts'
 
+// Humidity
+export { humidityOf } from './humidity/humidity-of.ts'
+export type { ChainHumidityQuestion } from './humidity/humidity-of.ts'
+export { humidityOfPath } from './humidity/humidity-of-path.ts'
+export type { HumidityAnswer, HumidityQuestion } from './humidity/humidity-of-path.ts'
+export type { AirwayFacts } from './humidity/facts.ts'
+export type { Stage, WaterPath } from './humidity/water-path.ts'
+export { perBodyLitreMg, perOwnLitreMg, saturatedMgPerLBtps } from './humidity/body-litre.ts'
+export { setUpHumidity } from './planning/set-up-humidity.ts'
+export { airwayFactsOf } from './planning/airway-facts.ts'
+
 // Outside checks
 export { evidenceReport } from './evidence/report.ts'

@@ -15,7 +15,7 @@ import { REMARK_TEXTS } from '../src/words/remark-text.ts'
 import { filesUnder, isTestFile, ROOT } from './support/files.ts'
 
 /** Folders whose code words are remarks, unless another table of texts holds them. */
-const FOLDERS = ['src/kit', 'src/patient', 'src/inference', 'src/planning']
+const FOLDERS = ['src/kit', 'src/humidity', 'src/patient', 'src/inference', 'src/planning']
 const CODE = /'([A-Z][A-Z0-9]*(?:_[A-Z0-9]+)*)'/g
 const SHORTEST_CODE = 4
 /** Keys of sources end with a year or a number of four digits. */

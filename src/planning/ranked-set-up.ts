@@ -3,9 +3,8 @@ import type { CandidateSetUp } from '../kit/build-set-ups.ts'
 import { humidityRemarks } from '../kit/humidity-remark.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { PrintedAnswer } from '../kit/printed-fraction.ts'
-import type { SetUp } from '../kit/set-up.ts'
 import type { Case } from '../patient/case.ts'
-import { neckInUse } from '../physiology/airway-state.ts'
+import { isBypassed } from './airway-facts.ts'
 import { meanAirwayPressure } from './airway-pressure.ts'
 import { setUpRemarks, watchLines } from './cautions.ts'
 import type { Evaluation, Setting } from './evaluate.ts'
@@ -57,7 +56,9 @@ export function rankedSetUp(question: RankedQuestion): RankedSetUp {
       bagEmptyShare,
       isChecked,
     }),
-    humidity: humidityRemarks(setUp, { isBypassed: isBypassed(setUp, about) }).map((one) => ({
+    humidity: humidityRemarks(setUp, {
+      isBypassed: isBypassed(setUp.family, about.patient.airway),
+    }).map((one) => ({
       ...one,
       values: {},
     })),
@@ -98,10 +99,6 @@ export function printedRange(
   printed: PrintedAnswer,
 ): { readonly low: number; readonly high: number } | null {
   return printed.kind === 'range' ? { low: printed.low, high: printed.high } : null
-}
-
-function isBypassed(setUp: SetUp, about: Case): boolean {
-  return INTERFACE_FAMILIES[setUp.family].opening === 'neck' && neckInUse(about.patient.airway)
 }
 
 function meanOf(values: Uint8Array): number {

@@ -56,6 +56,37 @@ const GAS_LABELS: Readonly<Record<string, GasLabel>> = {
     label: () => say('handbook factor to compare'),
     help: () => say('litres for each psi, from your own table'),
   },
+  on: { label: () => say('set-up') },
+  setUpLpm: { label: () => say('flow') },
+  kind: { label: () => say('kind of leg') },
+  minutes: { label: () => say('time') },
+  delayMinutes: { label: () => say('waiting besides') },
+  legFlowLpm: {
+    label: () => say('flow from here on'),
+    help: () => say('as before where empty'),
+  },
+  legAltitudeM: {
+    label: () => say('altitude here, or of the cabin'),
+    help: () => say('as at the start where empty'),
+  },
+  feed: { label: () => say('fed by') },
+  leaveAt: {
+    label: () => say('leave at'),
+    help: () => say('now where empty'),
+  },
+  factor: { label: () => say('times the planned time') },
+  extraMinutes: { label: () => say('or minutes more') },
+  label: { label: () => say('name of your own') },
+  count: { label: () => say('how many') },
+  mrSafety: { label: () => say('near a scanner') },
+  flowLpmMax: {
+    label: () => say('highest flow of its regulator'),
+    help: () => say('not judged where empty'),
+  },
+  regulator: { label: () => say('regulator') },
+  flowmeter: { label: () => say('flowmeter') },
+  tubeLengthM: { label: () => say('length of the tube into the room') },
+  gasTemperatureC: { label: () => say('gas temperature') },
 }
 
 export function gasLabel(name: string): string {

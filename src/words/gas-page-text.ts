@@ -6,7 +6,6 @@ export const GAS_TEXT = {
   parts: () => say('Parts of Gas'),
   pressureShownIn: () => say('Pressure in'),
   volumeShownIn: () => say('Gas volume in'),
-  add: () => say('Add another'),
   remove: () => say('Remove'),
   now: () => say('Read just now'),
   bringBack: () => say('Bring it back'),
@@ -14,13 +13,13 @@ export const GAS_TEXT = {
   refusedHeading: () => say('Not worked out'),
   refusedWhy: () => say('What is typed cannot be used yet. Nothing typed is lost. To mend:'),
   assumptions: () => say('Each number and what it rests on'),
-  print: () => say('Print'),
+  inWords: () => say('The same in words'),
   choose: () => say('please choose'),
-  cautions: () => say('Cautions'),
 } as const
 
 export const GAS_PARTS = {
   cylinder: () => say('Cylinders'),
+  transfer: () => say('Transfer'),
 } as const
 
 export type GasPart = keyof typeof GAS_PARTS

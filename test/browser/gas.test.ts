@@ -204,3 +204,128 @@ describe('cylinder cards', () => {
     expect(errors).toEqual([])
   })
 })
+
+describe('transfer planner', () => {
+  let page: Page
+  let errors: readonly string[]
+
+  beforeAll(async () => {
+    ;({ page, errors } = await openGas(app, '/gas/transfer'))
+    await page.locator('.gas-times').waitFor()
+  })
+
+  const answer = async (): Promise<string> => await page.locator('.answer').innerText()
+  const leg = (position: number): Locator =>
+    page.locator('.gas-form .gas-rows').first().locator('.gas-row').nth(position)
+
+  it('names cylinders, when to change and when they are down to the reserve', async () => {
+    expect(await answer()).toMatch(/Leave at 13:50; the way takes 30 min, the oxygen is for 1 h/)
+    expect(await answer()).toMatch(/2 × 2 L at 200 bar/)
+    expect(await answer()).toMatch(/change at\s+14:\d\d\s+down to the reserve at\s+1[45]:\d\d/i)
+    expect(await page.locator('.badge-line').innerText()).toMatch(/invented example/i)
+  })
+
+  it('wants more when a leg is longer, keeps the rule of the reserve, and says what is short', async () => {
+    await fieldIn(leg(2), 'time').fill('90')
+    await expectSoon(answer).toMatch(/the way takes 1 h 40 min, the oxygen is for 3 h 20 min/)
+    expect(await answer()).toMatch(/2000 L wanted/)
+    await fieldIn(leg(2), 'time').fill('600')
+    await expectSoon(answer).toMatch(/Oxygen runs out on the way/)
+    await fieldIn(leg(2), 'time').fill('20')
+    await expectSoon(answer).toMatch(/600 L wanted/)
+  })
+
+  it('tells the worst case at the next step of flow', async () => {
+    expect(await answer()).toMatch(/If the flow must rise to the next step\s+900 L wanted/)
+  })
+
+  it('shows new times at once when the lift stands still, and takes them back', async () => {
+    const before = await page.locator('.gas-times').innerText()
+    await page.getByRole('button', { name: 'Lift stands still: 20 minutes more' }).click()
+    await expectSoon(answer).toMatch(
+      /Lift stands still for 20 minutes: arrive at 14:40; change at 14:\d\d/,
+    )
+    expect(await page.locator('.gas-times').innerText()).toBe(before)
+    expect(await page.locator('.gas-timeline desc').textContent()).toMatch(/arrive at 14:40/)
+    await page.getByRole('button', { name: 'It moves again' }).click()
+    await expectSoon(answer).not.toMatch(/arrive at/)
+  })
+
+  it('adds, moves and removes legs, and brings a removed one back', async () => {
+    await page.getByRole('button', { name: 'Add a leg' }).click()
+    await page.locator('.refused').waitFor()
+    await leg(3).getByLabel('kind of leg').selectOption('helicopter')
+    await fieldIn(leg(3), 'time').fill('15')
+    await leg(3)
+      .getByRole('button', { name: /Delay, flow/ })
+      .click()
+    await fieldIn(leg(3), 'altitude here').fill('2000')
+    await expectSoon(async () => await page.locator('.gas-rest').innerText()).toMatch(
+      /80\.\d kPa|8\d \w+/,
+    )
+    await leg(3)
+      .getByRole('button', { name: /^Move up/ })
+      .click()
+    await expectSoon(async () => await leg(2).getByLabel('kind of leg').inputValue()).toBe(
+      'helicopter',
+    )
+    await leg(2)
+      .getByRole('button', { name: /^Delay, flow/ })
+      .first()
+      .click()
+      .catch(() => undefined)
+    await openFolds(page)
+    await leg(2)
+      .getByRole('button', { name: /^Remove/ })
+      .click()
+    await expectSoon(answer).toMatch(/the way takes 30 min/)
+    await page.getByRole('button', { name: 'Bring it back' }).click()
+    await expectSoon(answer).toMatch(/the way takes 45 min/)
+    await leg(2)
+      .getByRole('button', { name: /^Remove/ })
+      .click()
+  })
+
+  it('keeps gas outside a scanner room unless everything is MR conditional', async () => {
+    await leg(1).getByLabel('kind of leg').selectOption('scanner')
+    const rest = async (): Promise<string> => await page.locator('.gas-rest').innerText()
+    await expectSoon(rest).toMatch(/stays outside the scanner room/)
+    expect(await rest()).toMatch(/length of the tube/)
+    await page.getByLabel('regulator', { exact: true }).selectOption('conditional')
+    await page.getByLabel('flowmeter', { exact: true }).selectOption('conditional')
+    await expectSoon(rest).toMatch(/are MR conditional/)
+    await leg(1).getByLabel('kind of leg').selectOption('lift')
+  })
+
+  it('refuses, keeps what is typed over a reload, and answers when mended', async () => {
+    await fieldIn(page, 'flow').first().fill('ten')
+    await page.locator('.refused').waitFor()
+    await page.reload()
+    await page.locator('.refused').waitFor()
+    expect(await fieldIn(page, 'flow').first().inputValue()).toBe('ten')
+    await fieldIn(page, 'flow').first().fill('10')
+    await expectSoon(answer).toMatch(/600 L wanted/)
+  })
+
+  it('prints one sheet with boxes to tick', async () => {
+    const pdf = await page.pdf({ format: 'A4' })
+    expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(1)
+    await page.emulateMedia({ media: 'print' })
+    const sheet = await page.locator('main').innerText()
+    expect(sheet).toMatch(/Transfer sheet/)
+    expect(sheet).toMatch(/Valve open/)
+    expect(sheet).toMatch(/Cylinder secured/)
+    expect(sheet).toMatch(/If the gas fails/)
+    expect(await page.locator('.gas-form').isVisible()).toBe(false)
+    await page.emulateMedia({ media: 'screen' })
+  })
+
+  it('has no accessibility fault at any size and look, folds open', async () => {
+    await openFolds(page)
+    expect(await faultsEverywhere(page)).toEqual([])
+  })
+
+  it('raised no error in the console', () => {
+    expect(errors).toEqual([])
+  })
+})

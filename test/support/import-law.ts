@@ -50,7 +50,7 @@ export const IMPORT_LAW: Readonly<Record<Layer, LayerLaw>> = {
   patient: { layers: [...PHYSICS, 'physiology', 'kit'], packages: [] },
   delivery: { layers: [...PHYSICS, 'physiology', 'kit'], packages: [] },
   inference: { layers: [...DELIVERY, 'patient'], packages: [] },
-  planning: { layers: INFERENCE, packages: [] },
+  planning: { layers: [...INFERENCE, 'joining', 'humidity'], packages: [] },
   supply: { layers: PLANNING, packages: [] },
   evidence: { layers: [...PLANNING, 'supply'], packages: [] },
   sheet: { layers: [...PLANNING, 'supply'], packages: [] },

@@ -1,6 +1,6 @@
 // What is drawn by the set-up typed at Bedside as on now. Leaves out what the plan there would choose instead.
 import { DEMO_SHELF } from '../../kit/demo-shelf/demo-shelf.ts'
-import type { SetUpOnNow } from '../../patient/case.ts'
+import type { Case, SetUpOnNow } from '../../patient/case.ts'
 import { setUpOfOnNow } from '../../planning/on-now.ts'
 import { gasDrawn } from '../../supply/gas-drawn.ts'
 import type { GasDrawn } from '../../supply/gas-drawn.ts'
@@ -11,7 +11,12 @@ import { keptDraft } from '../case/draft-store.ts'
 import { firstExample } from '../case/examples.ts'
 
 export type BedsideDraw =
-  | { readonly kind: 'drawn'; readonly setUp: SetUpOnNow; readonly drawn: GasDrawn }
+  | {
+      readonly kind: 'drawn'
+      readonly about: Case
+      readonly setUp: SetUpOnNow
+      readonly drawn: GasDrawn
+    }
   | { readonly kind: 'nothing' | 'refused' }
 
 export function bedsideDraw(storage: Pick<Storage, 'getItem'>): BedsideDraw {
@@ -27,5 +32,10 @@ export function bedsideDraw(storage: Pick<Storage, 'getItem'>): BedsideDraw {
   const barometricKpa =
     site.barometricPressureKpa ??
     (site.altitudeM === undefined ? STANDARD_PRESSURE_KPA : barometricPressureKpa(site.altitudeM))
-  return { kind: 'drawn', setUp, drawn: gasDrawn({ setUp: whole, barometricKpa }) }
+  return {
+    kind: 'drawn',
+    about: read.case,
+    setUp,
+    drawn: gasDrawn({ setUp: whole, barometricKpa }),
+  }
 }

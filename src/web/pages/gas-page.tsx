@@ -5,13 +5,17 @@ import { GAS_PARTS, GAS_TEXT, gasStandingText } from '../../words/gas-page-text.
 import type { GasPart } from '../../words/gas-page-text.ts'
 import { CylindersPart } from '../gas/cylinders-part.tsx'
 import { GasUnitSwitch } from '../gas/gas-unit-switch.tsx'
+import { TransferPart } from '../gas/transfer-part.tsx'
 import '../styles/gas.css'
 
 const PARTS: readonly {
   readonly id: GasPart
   readonly path: string
   readonly Part: ComponentType
-}[] = [{ id: 'cylinder', path: '/gas', Part: CylindersPart }]
+}[] = [
+  { id: 'cylinder', path: '/gas', Part: CylindersPart },
+  { id: 'transfer', path: '/gas/transfer', Part: TransferPart },
+]
 
 export function GasPage() {
   const [path] = useLocation()
