@@ -4,6 +4,7 @@ import type { Verb } from './verb.ts'
 import { breathVerb } from './verb-breath.ts'
 import { cylinderVerb } from './verb-cylinder.ts'
 import { evidenceVerb } from './verb-evidence.ts'
+import { humidityVerb } from './verb-humidity.ts'
 import { planVerb } from './verb-plan.ts'
 import { sheetVerb } from './verb-sheet.ts'
 
@@ -12,6 +13,7 @@ export type { VerbName }
 export const VERBS: Readonly<Record<VerbName, Verb>> = {
   plan: planVerb,
   breath: breathVerb,
+  humidity: humidityVerb,
   cylinder: cylinderVerb,
   sheet: sheetVerb,
   evidence: evidenceVerb,

@@ -8,6 +8,7 @@ import { ENTRAINMENT_ROWS } from './rows/entrainment-measured.ts'
 import { GAS_ROWS } from './rows/gas-physics.ts'
 import { HANDBOOK_CANNULA_ROWS } from './rows/handbook-cannula.ts'
 import { HIGH_FLOW_ROWS } from './rows/high-flow-measured.ts'
+import { HUMIDITY_ROWS } from './rows/humidity-measured.ts'
 import { INFANT_TABLE_ROWS } from './rows/infant-tables.ts'
 import { LOW_FLOW_ROWS } from './rows/low-flow-formula.ts'
 import { MASK_ROWS } from './rows/reservoir-measured.ts'
@@ -26,6 +27,7 @@ export const EVIDENCE_ROWS: readonly EvidenceRow[] = [
   ...MASK_ROWS,
   ...ENTRAINMENT_ROWS,
   ...HIGH_FLOW_ROWS,
+  ...HUMIDITY_ROWS,
   ...PRACTICE_ROWS,
   ...TREND_ROWS,
 ]

@@ -11,6 +11,7 @@ import {
 import { SIMPLE_MASK_BASE_LPM } from '../kit/families/simple-mask.ts'
 import { medianOf } from '../units/spread.ts'
 import { EVIDENCE_ROWS } from './all-rows.ts'
+import { humidityFits } from './calibrate-humidity.ts'
 import type { EvidenceRow, Reproduction } from './evidence-row.ts'
 import { minimiseOne, minimiseTwo } from './minimise.ts'
 import type { Parameters } from './parameters.ts'
@@ -97,6 +98,7 @@ export function refitParameters(): readonly FittedParameter[] {
       tolerance: 0.1,
       rowIds: [CLEARANCE],
     }),
+    ...humidityFits(),
   ]
 }
 

@@ -47,6 +47,7 @@ import { rusconiRatePerMin } from '../physiology/respiratory-rate.ts'
 import { arterialFromInspired, gasExchange } from '../physiology/shunt-shift.ts'
 import { kpaFromMmhg, mmhgFromKpa } from '../units/pressure.ts'
 import { assert } from '../errors.ts'
+import { HUMIDITY_FORMULAS } from './humidity-formulas.ts'
 import {
   highFlowClearanceMlPerS,
   highFlowClearanceWidthMlPerS,
@@ -64,6 +65,7 @@ const METERS: readonly FlowmeterKind[] = [
 ]
 
 const FORMULAS = {
+  ...HUMIDITY_FORMULAS,
   'entrainment-ratio': (g: Given) =>
     entrainmentRatio({ targetO2Fraction: of(g, 'target'), airO2Fraction: of(g, 'air') }),
   'entrainment-total-flow': (g: Given) =>

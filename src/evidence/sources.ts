@@ -64,6 +64,11 @@ export const SOURCES = {
   Sapsford1995: { citation: 'Sapsford DJ, Jones JG. Eur J Anaesthesiol 1995;12:375-386' },
   ISO2533: { citation: 'ISO 2533 standard atmosphere' },
   West1996: { citation: 'West JB. J Appl Physiol 1996;81:1850-1854' },
+  BubbleBench1982: { citation: 'Bench test of four unheated bubble humidifiers, 1982' },
+  Chan2009: { citation: 'Bench test of bubble and heated humidifiers, PMID 19294365' },
+  ExchangerBench2025: {
+    citation: 'Bench test of 71 exchangers, Respir Care, doi 10.1089/respcare.12660',
+  },
   IAPWS1997: { citation: 'IAPWS Industrial Formulation 1997' },
   Duprez2014: { citation: 'Duprez F et al. Health 2014;6:1978-1983 (quotes ISO 15002)' },
   Numa1996: { citation: 'Numa AH, Newth CJ. J Appl Physiol 1996;80:1485-1489' },

@@ -76,6 +76,29 @@ export const VERB_HELP = {
       'breath examples/simple-mask.json --set-up non-rebreather/adult@wall-15#15 --svg change.svg',
     ],
   },
+  humidity: {
+    usage: 'humidity CASE',
+    summary: say('water that reaches the airway, what is required, refills, condensate, rules'),
+    options: [
+      {
+        option: '--set-up ID',
+        help: say('another set-up of the shelf, by the id that plan --json gives'),
+      },
+      {
+        option: '--shelf FILE',
+        help: say('the ward’s own shelf, JSON or YAML (default: the demo shelf)'),
+      },
+      { option: '--ward ID', help: say('only what this ward can take from its place') },
+      { option: '--room-temperature C', help: say('temperature of the room, °C') },
+      { option: '--room-humidity PERCENT', help: say('relative humidity of the room, %') },
+      { option: '--heater C', help: say('gas leaving the heater as set, °C; not its plate') },
+      ...COMMON,
+    ],
+    examples: [
+      'humidity examples/tracheostomy-mask.json',
+      'humidity examples/tracheostomy-mask.json --set-up t-piece/adult@ventilator#20:0.4 --heater 37',
+    ],
+  },
   cylinder: {
     usage: 'cylinder',
     summary: say('how long a cylinder lasts for what is really drawn: change at, empty at'),

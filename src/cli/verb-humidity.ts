@@ -1,0 +1,59 @@
+// `oxwright humidity CASE`: water at the airway on the set-up on now or a named one. Leaves out oxygen.
+import { setUpOfOnNow } from '../planning/on-now.ts'
+import { setUpHumidity } from '../planning/set-up-humidity.ts'
+import type { SetUp } from '../kit/set-up.ts'
+import { humidityFlushText } from '../words/humidity-text.ts'
+import { EXIT } from './exit-codes.ts'
+import { UsageError } from './failure.ts'
+import { humidityJson } from './humidity-json.ts'
+import { humidityLines } from './humidity-lines.ts'
+import { namedCandidate } from './named-candidate.ts'
+import { planWords } from './plan-question.ts'
+import type { PlanWords } from './plan-question.ts'
+import { decimal } from './quantities.ts'
+import { COMMON_OPTIONS } from './verb.ts'
+import type { Verb } from './verb.ts'
+
+const PER_CENT = 100
+
+export const humidityVerb: Verb = {
+  options: {
+    ...COMMON_OPTIONS,
+    shelf: 'text',
+    ward: 'text',
+    'set-up': 'text',
+    'room-temperature': 'text',
+    'room-humidity': 'text',
+    heater: 'text',
+  },
+  takesCase: true,
+  run: (run) => {
+    const { words, terminal, version } = run
+    const given = planWords(run)
+    const setUp = setUpFor(given, words.texts.get('set-up'))
+    const roomHumidityPercent = decimal(words, 'room-humidity')
+    const answer = setUpHumidity({
+      case: given.case,
+      setUp,
+      roomTemperatureC: decimal(words, 'room-temperature') ?? null,
+      roomRelativeHumidityFraction:
+        roomHumidityPercent === undefined ? null : roomHumidityPercent / PER_CENT,
+      heaterTemperatureC: decimal(words, 'heater') ?? null,
+    })
+    if (answer === null) {
+      terminal.err(`${humidityFlushText()}\n`)
+      return EXIT.badInput
+    }
+    const told = { setUp, answer, given, version }
+    terminal.out(words.switches.has('json') ? humidityJson(told) : humidityLines(told).join('\n'))
+    return EXIT.ok
+  },
+}
+
+function setUpFor(given: PlanWords, namedId: string | undefined): SetUp {
+  if (namedId !== undefined) return namedCandidate(given, namedId).setUp
+  const { onNow } = given.case
+  if (onNow === undefined) throw new UsageError({ kind: 'nothing-on-now' })
+  if (onNow.setUp === null) throw new UsageError({ kind: 'room-air-on-now' })
+  return setUpOfOnNow(onNow.setUp, given.shelf, given.case.patient)
+}
