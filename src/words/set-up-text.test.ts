@@ -1,6 +1,7 @@
 // A set-up as it would be said at the bed. Leaves out what it delivers.
 import { describe, expect, it } from 'vitest'
 import type { SetUp } from '../kit/set-up.ts'
+import { speak } from './say.ts'
 import { setUpOnNowText, setUpShortText, setUpText, sourceText } from './set-up-text.ts'
 
 const CANNULA: SetUp = {
@@ -33,6 +34,14 @@ describe('set-ups in words', () => {
     expect(setUpText(CANNULA)).toBe('nasal cannula, adult, 2 L/min (Flowmeter 1–15 L/min)')
     const valve: SetUp = { ...CANNULA, family: 'entrainment-mask', setO2Fraction: 0.28 }
     expect(setUpShortText(valve)).toBe('air-entrainment mask, adult, set to 0.28, 2 L/min')
+  })
+
+  it('parts two numbers by more than a decimal comma', () => {
+    const valve: SetUp = { ...CANNULA, family: 'entrainment-mask', setO2Fraction: 0.28 }
+    speak('de', { 'set to {fraction}': 'eingestellt auf {fraction}' })
+    const german = setUpShortText(valve)
+    speak('en', {})
+    expect(german).toContain(', eingestellt auf 0,28; 2 L/min')
   })
 
   it('name what is out of the ordinary', () => {
