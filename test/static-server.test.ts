@@ -1,10 +1,10 @@
 // The server of `npm start`: right types, safe headers, no way out of its folder.
-import { readFileSync } from 'node:fs'
+import { readFileSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { fileFor, serve } from '../scripts/lib/static-server.mjs'
 import { ROOT } from './support/files.ts'
-import { withPlanted } from './support/planted.ts'
+import { plant, withPlanted } from './support/planted.ts'
 
 const FOLDER = join(ROOT, 'docs')
 let served: Awaited<ReturnType<typeof serve>>
@@ -27,6 +27,26 @@ describe('static server', () => {
     )
     expect(response.headers.get('content-security-policy')).toContain("script-src 'self'")
     expect(response.headers.get('x-content-type-options')).toBe('nosniff')
+  })
+
+  it('lets no one keep the service worker, and everyone keep what is named by its content', async () => {
+    const planted = { 'sw.js': '', 'index.html': '', 'assets/a-1.js': '' }
+    const root = plant(planted)
+    const { server, url } = await serve({ folder: root, host: '127.0.0.1', port: 0 })
+    try {
+      const kept = async (path: string): Promise<string | null> =>
+        (await fetch(url + path)).headers.get('cache-control')
+      expect(await kept('sw.js')).toBe('no-store')
+      expect(await kept('')).toBe('no-cache')
+      expect(await kept('assets/a-1.js')).toContain('immutable')
+      const worker = await fetch(`${url}sw.js`)
+      expect(worker.headers.get('content-type')).toContain('text/javascript')
+      expect(worker.headers.get('content-security-policy')).toContain("worker-src 'self'")
+    } finally {
+      server.closeAllConnections()
+      server.close()
+      rmSync(root, { recursive: true })
+    }
   })
 
   it('refuses other methods and unknown files', async () => {

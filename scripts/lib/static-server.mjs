@@ -56,6 +56,12 @@ export function fileFor({ folder, requestPath }) {
   return existsSync(file) && statSync(file).isFile() ? file : undefined
 }
 
+/** The service worker is never kept: an old one would hide every newer version of the page. */
+function cacheControl({ requestPath, hashed }) {
+  if (requestPath === '/sw.js') return 'no-store'
+  return hashed ? 'public, max-age=31536000, immutable' : 'no-cache'
+}
+
 function answer({ folder, request, response }) {
   const head = request.method === 'HEAD'
   if (request.method !== 'GET' && !head) {
@@ -77,7 +83,7 @@ function answer({ folder, request, response }) {
     ...SAFE_HEADERS,
     'content-type': MIME_TYPES[extname(file)] ?? 'application/octet-stream',
     'content-length': statSync(file).size,
-    'cache-control': hashed ? 'public, max-age=31536000, immutable' : 'no-cache',
+    'cache-control': cacheControl({ requestPath, hashed }),
   })
   if (head) response.end()
   else

@@ -3,6 +3,7 @@ import { Suspense } from 'react'
 import { Link, Route, Switch, useLocation } from 'wouter'
 import { CHOOSABLE_QUANTITIES } from '../units/choosable.ts'
 import { PAGE_WORDS } from '../words/web-page-text.ts'
+import { UpdateBar } from './offline/update-bar.tsx'
 import { LookSwitch } from './parts/look-switch.tsx'
 import { PLACES, SETTINGS_PATH } from './places.tsx'
 import type { Place } from './places.tsx'
@@ -39,6 +40,7 @@ export function App() {
         </Switch>
       </Suspense>
       <footer className="footer">{PAGE_WORDS.footer}</footer>
+      <UpdateBar />
     </>
   )
 }

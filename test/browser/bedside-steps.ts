@@ -10,6 +10,8 @@ export async function openBedside(
 ): Promise<{ readonly page: Page; readonly errors: readonly string[] }> {
   const context = await app.browser.newContext({
     viewport: { width: 1440, height: 900 },
+    // Keeping the page on the device is tried in offline.test.ts; elsewhere it would only cost time.
+    serviceWorkers: 'block',
     ...options,
   })
   const page = await context.newPage()

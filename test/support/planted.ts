@@ -8,14 +8,20 @@ export type PlantedFiles = Readonly<Record<string, string>>
 
 /** Runs `judge` on a folder holding just these files and removes the folder afterwards. */
 export function withPlanted<Result>(files: PlantedFiles, judge: (root: string) => Result): Result {
-  const root = mkdtempSync(join(tmpdir(), 'oxwright-planted-'))
+  const root = plant(files)
   try {
-    for (const [path, text] of Object.entries(files)) {
-      mkdirSync(dirname(join(root, path)), { recursive: true })
-      writeFileSync(join(root, path), text)
-    }
     return judge(root)
   } finally {
     rmSync(root, { recursive: true, force: true })
   }
+}
+
+/** Writes the files into a folder of their own, which the caller removes. */
+export function plant(files: PlantedFiles): string {
+  const root = mkdtempSync(join(tmpdir(), 'oxwright-planted-'))
+  for (const [path, text] of Object.entries(files)) {
+    mkdirSync(dirname(join(root, path)), { recursive: true })
+    writeFileSync(join(root, path), text)
+  }
+  return root
 }
