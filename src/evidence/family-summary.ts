@@ -52,7 +52,7 @@ export function isMeasuredModel({ row }: RowOutcome): boolean {
 
 function summary(family: FamilyId, judged: readonly RowOutcome[]): FamilySummary {
   const ours = judged.flatMap((outcome) =>
-    isFraction(outcome) ? [{ miss: outcome.miss, rowId: outcome.row.id }] : [],
+    isFractionRow(outcome) ? [{ miss: outcome.miss, rowId: outcome.row.id }] : [],
   )
   const rules = judged.flatMap(ruleMiss)
   const ruleSummary = missSummary(rules)
@@ -75,15 +75,19 @@ function isMeasurement(known: string): boolean {
   return known === 'seen' || known === 'derived'
 }
 
-function isFraction({ row }: RowOutcome): boolean {
+/** A fraction on the scale of an inspired one, to be met as a number. */
+export function isFractionRow({ row }: RowOutcome): boolean {
   if (row.compare !== 'equal' || measuredEngine(row) === null) return false
   return INSPIRED.includes(row.quantity) || row.quantity === 'end-expired'
 }
 
-function ruleMiss(outcome: RowOutcome) {
+/** By how much the rule of thumb misses the row; empty where none speaks of it. */
+export function ruleMiss(
+  outcome: RowOutcome,
+): readonly { readonly miss: number; readonly rowId: string; readonly rule: RuleId }[] {
   const { row } = outcome
   const engine = measuredEngine(row)
-  if (!isFraction(outcome) || engine === null) return []
+  if (!isFractionRow(outcome) || engine === null) return []
   const rule = ruleOfThumb(engine)
   if (rule === null) return []
   const inspired = row.publishedValue + (row.quantity === 'end-expired' ? EXPIRED_DIFFERENCE : 0)

@@ -1,4 +1,4 @@
-// The outside texts that rows cite, by key. The full list with what was taken and how it is known stands in docs/references.md.
+// The outside texts that rows cite, by key. DOIs are those of docs/references.md, where the full list stands with what was taken and how it is known.
 
 export const SOURCES = {
   // Delivered oxygen.
@@ -6,7 +6,10 @@ export const SOURCES = {
     citation: 'Shapiro BA et al. Clinical Application of Respiratory Care, 4th ed, 1991',
   },
   Wettstein2005: { citation: 'Wettstein RB et al. Respir Care 2005;50:604-609' },
-  Bazuaye1992: { citation: 'Bazuaye EA et al. Thorax 1992;47:609-611' },
+  Bazuaye1992: {
+    citation: 'Bazuaye EA et al. Thorax 1992;47:609-611',
+    doi: '10.1136/thx.47.8.609',
+  },
   ONugent2014: { citation: "O'Reilly Nugent A et al. Respirology 2014;19:538-543" },
   Schachter1980: { citation: 'Schachter EN et al. Crit Care Med 1980;8:405-409' },
   Katz2019: { citation: 'Katz I et al. Respir Res 2019;20:149' },
@@ -17,12 +20,19 @@ export const SOURCES = {
   Coudroy2020: { citation: 'Coudroy R et al. Thorax 2020;75:805-807' },
   Driver2017: { citation: 'Driver BE et al. Ann Emerg Med 2017;69:1-6' },
   FlushOxygen2019: { citation: 'Follow-up of flush-rate oxygen, PMID 29089172' },
-  Bunting2025: { citation: 'Bunting AJ et al. Am J Emerg Med 2025' },
+  Bunting2025: {
+    citation: 'Bunting AJ et al. Am J Emerg Med 2025',
+    doi: '10.1016/j.ajem.2025.05.018',
+  },
   Goldstein1982: { citation: 'Goldstein RS et al. Lancet 1982;2:1188-1190' },
   Wexler1975: { citation: 'Wexler HR et al. Can Anaesth Soc J 1975;22:417-431' },
-  Jeffrey1992: { citation: 'Jeffrey AA, Warren PM. Thorax 1992;47:543-546' },
+  Jeffrey1992: {
+    citation: 'Jeffrey AA, Warren PM. Thorax 1992;47:543-546',
+    doi: '10.1136/thx.47.7.543',
+  },
   OverMask2024: {
     citation: 'Oxygen mask over another mask, 2024, doi 10.1007/978-3-031-67458-7_25',
+    doi: '10.1007/978-3-031-67458-7_25',
   },
   Jones1984: { citation: 'Jones HA et al. Lancet 1984;1:1427-1431' },
   Hill1984: { citation: 'Hill SL et al. BMJ 1984;288:1261' },
@@ -38,28 +48,60 @@ export const SOURCES = {
   Kuluz2001: { citation: 'Kuluz JW et al. Respir Care 2001' },
   Frey2003: {
     citation: 'Frey B, Shann F. Arch Dis Child Fetal Neonatal Ed 2003;88:F84-F88 (review)',
+    doi: '10.1136/fn.88.2.F84',
   },
-  Bertzouanis2024: { citation: 'Bertzouanis A et al. Diagnostics 2024;14:889' },
+  Bertzouanis2024: {
+    citation: 'Bertzouanis A et al. Diagnostics 2024;14:889',
+    doi: '10.3390/diagnostics14090889',
+  },
   Li2021: { citation: 'Li J et al. Ann Intensive Care 2021;11:164' },
   Huang2024: {
     citation: 'Huang CL et al. J Formos Med Assoc 2024, doi 10.1016/j.jfma.2024.08.006',
+    doi: '10.1016/j.jfma.2024.08.006',
   },
-  Parke2009: { citation: 'Parke R et al. Br J Anaesth 2009;103:886-890' },
-  Parke2011: { citation: 'Parke RL et al. Respir Care 2011;56:1151-1155' },
-  Parke2013: { citation: 'Parke RL, McGuinness SP. Respir Care 2013;58:1621-1624' },
+  Parke2009: {
+    citation: 'Parke R et al. Br J Anaesth 2009;103:886-890',
+    doi: '10.1093/bja/aep280',
+  },
+  Parke2011: {
+    citation: 'Parke RL et al. Respir Care 2011;56:1151-1155',
+    doi: '10.4187/respcare.01106',
+  },
+  Parke2013: {
+    citation: 'Parke RL, McGuinness SP. Respir Care 2013;58:1621-1624',
+    doi: '10.4187/respcare.02358',
+  },
   Moeller2015: { citation: 'Moeller W et al. J Appl Physiol 2015;118:1525-1532' },
   Moeller2017: { citation: 'Moeller W et al. J Appl Physiol 2017;122:191-197' },
-  TracheostomyFlow2019: { citation: 'Sci Rep 2019, s41598-019-51158-0, table 1' },
-  ODriscoll2017: { citation: "O'Driscoll BR et al. Thorax 2017;72(Suppl 1):ii1-ii90" },
-  Beasley2015: { citation: 'Beasley R et al. Respirology 2015;20:1182-1191' },
+  TracheostomyFlow2019: {
+    citation: 'Sci Rep 2019, s41598-019-51158-0, table 1',
+    doi: '10.1038/s41598-019-51158-0',
+  },
+  ODriscoll2017: {
+    citation: "O'Driscoll BR et al. Thorax 2017;72(Suppl 1):ii1-ii90",
+    doi: '10.1136/thoraxjnl-2016-209729',
+  },
+  Beasley2015: {
+    citation: 'Beasley R et al. Respirology 2015;20:1182-1191',
+    doi: '10.1111/resp.12620',
+  },
   Aarc2002: { citation: 'AARC. Respir Care 2002;47:707-716' },
   // Gas, blood and bodies.
-  Severinghaus1979: { citation: 'Severinghaus JW. J Appl Physiol 1979;46:599-602' },
-  Ellis1989: { citation: 'Ellis RK. J Appl Physiol 1989;67:902' },
+  Severinghaus1979: {
+    citation: 'Severinghaus JW. J Appl Physiol 1979;46:599-602',
+    doi: '10.1152/jappl.1979.46.3.599',
+  },
+  Ellis1989: {
+    citation: 'Ellis RK. J Appl Physiol 1989;67:902',
+    doi: '10.1152/jappl.1989.67.2.902',
+  },
   Kelman1966: { citation: 'Kelman GR. J Appl Physiol 1966;21:1375-1376' },
   Dash2016: { citation: 'Dash RK et al. Eur J Appl Physiol 2016;116:97-113' },
   Huefner1894: { citation: 'Hüfner G. Arch Anat Physiol 1894' },
-  Douglas1988: { citation: 'Douglas AR et al. J Appl Physiol 1988;65:473-477' },
+  Douglas1988: {
+    citation: 'Douglas AR et al. J Appl Physiol 1988;65:473-477',
+    doi: '10.1152/jappl.1988.65.1.473',
+  },
   Fenn1946: { citation: 'Fenn WO et al. Am J Physiol 1946;146:637-653' },
   Sapsford1995: { citation: 'Sapsford DJ, Jones JG. Eur J Anaesthesiol 1995;12:375-386' },
   ISO2533: { citation: 'ISO 2533 standard atmosphere' },
@@ -68,13 +110,23 @@ export const SOURCES = {
   Chan2009: { citation: 'Bench test of bubble and heated humidifiers, PMID 19294365' },
   ExchangerBench2025: {
     citation: 'Bench test of 71 exchangers, Respir Care, doi 10.1089/respcare.12660',
+    doi: '10.1089/respcare.12660',
   },
-  IAPWS1997: { citation: 'IAPWS Industrial Formulation 1997' },
-  Duprez2014: { citation: 'Duprez F et al. Health 2014;6:1978-1983 (quotes ISO 15002)' },
-  Numa1996: { citation: 'Numa AH, Newth CJ. J Appl Physiol 1996;80:1485-1489' },
+  IAPWS1997: { citation: 'IAPWS Industrial Formulation 1997', doi: '10.1115/1.483186' },
+  Duprez2014: {
+    citation: 'Duprez F et al. Health 2014;6:1978-1983 (quotes ISO 15002)',
+    doi: '10.4236/health.2014.615232',
+  },
+  Numa1996: {
+    citation: 'Numa AH, Newth CJ. J Appl Physiol 1996;80:1485-1489',
+    doi: '10.1152/jappl.1996.80.5.1485',
+  },
   Rusconi1994: { citation: 'Rusconi F et al. Pediatrics 1994;94:350-355' },
   WHO2006: { citation: 'WHO child growth standards 2006' },
-  ARDSNet2000: { citation: 'ARDS Network. N Engl J Med 2000;342:1301-1308' },
-} as const satisfies Readonly<Record<string, { readonly citation: string }>>
+  ARDSNet2000: {
+    citation: 'ARDS Network. N Engl J Med 2000;342:1301-1308',
+    doi: '10.1056/NEJM200005043421801',
+  },
+} as const satisfies Readonly<Record<string, { readonly citation: string; readonly doi?: string }>>
 
 export type SourceKey = keyof typeof SOURCES

@@ -27,6 +27,13 @@ export const PLACES: readonly Place[] = [
     hasParts: true,
   },
   {
+    path: '/evidence',
+    name: PLACE_NAMES.evidence,
+    Page: lazy(async () => ({
+      default: (await import('./evidence/evidence-page.tsx')).EvidencePage,
+    })),
+  },
+  {
     path: SHEET_PATH,
     name: PLACE_NAMES.sheet,
     Page: lazy(async () => ({ default: (await import('./sheet/sheet-page.tsx')).SheetPage })),

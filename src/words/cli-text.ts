@@ -194,6 +194,10 @@ export const VERB_HELP = {
       { option: '--family ID', help: say('one interface family, such as nasal-cannula') },
       { option: '--misses', help: say('only what misses, with what would remove each miss') },
       { option: '--all', help: say('every row; without it only totals, interfaces and misses') },
+      {
+        option: '--svg FILE',
+        help: say('also draw published fractions against ours, the rule of thumb beside'),
+      },
       ...COMMON,
     ],
     examples: ['evidence', 'evidence --family nasal-cannula', 'evidence --misses --json'],

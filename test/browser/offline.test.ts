@@ -45,15 +45,20 @@ describe('page without its server', () => {
     ;({ url } = served)
     page = await openKept(url)
     await end(served.server)
+  })
+
+  it('really has none', async () => {
     await expect(fetch(url)).rejects.toThrow('fetch failed')
   })
 
   it('enters a place never entered before', async () => {
     await page.getByRole('link', { name: 'Settings', exact: true }).click()
-    await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor()
+    const heading = page.getByRole('heading', { name: 'Settings', level: 1 })
+    await heading.waitFor()
+    expect(await heading.isVisible()).toBe(true)
   })
 
-  it.each(['settings', 'gas'])('opens at /%s', async (place) => {
+  it.each(['evidence', 'settings', 'gas'])('opens at /%s', async (place) => {
     await page.goto(`${url}${place}`)
     await page.getByRole('heading', { level: 1 }).waitFor()
     expect(await page.locator('.header .place[aria-current="page"]').count()).toBe(1)

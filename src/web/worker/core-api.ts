@@ -4,6 +4,7 @@ import type { Shelf } from '../../kit/shelf.ts'
 import type { Case } from '../../patient/case.ts'
 import type { Plan } from '../../planning/plan-types.ts'
 import type { Trial, TrialQuestion, TrialRates } from '../../planning/trial.ts'
+import type { EvidenceAnswer } from './evidence-answer.ts'
 import type { MeasuredBeside, MeasuredQuestion } from './measured-beside.ts'
 
 /** An answer, or what the core refuses, as data: errors lose their fields on the way between threads. */
@@ -36,4 +37,6 @@ export interface CoreApi {
   readonly trial: (request: TrialRequest) => Answer<Tried>
   /** Loads the published measurements when first asked. */
   readonly measured: (question: MeasuredQuestion) => Promise<MeasuredBeside | null>
+  /** Runs every outside check; loads them when first asked. */
+  readonly evidence: (onProgress: Progress) => Promise<EvidenceAnswer>
 }

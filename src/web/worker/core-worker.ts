@@ -22,6 +22,10 @@ const api: CoreApi = {
     const { measuredBeside } = await import('./measured-beside.ts')
     return measuredBeside(question)
   },
+  evidence: async (onProgress) => {
+    const { evidenceAnswer } = await import('./evidence-answer.ts')
+    return evidenceAnswer(seldom(onProgress))
+  },
 }
 
 function questionOf({ about, shelf, wardId }: PlanRequest) {
