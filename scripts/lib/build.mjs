@@ -91,10 +91,15 @@ async function buildCli() {
 }
 
 async function buildWeb() {
-  await mustPass('vite/bin/vite.js', ['build', '--config', 'vite.config.ts', '--logLevel', 'warn'])
+  // A test runner sets NODE_ENV to test, and React would then be built for development: slower and larger.
+  await mustPass(
+    'vite/bin/vite.js',
+    ['build', '--config', 'vite.config.ts', '--logLevel', 'warn'],
+    { env: { NODE_ENV: 'production' } },
+  )
 }
 
-async function mustPass(packageBin, args) {
-  const code = await runBin(packageBin, args)
+async function mustPass(packageBin, args, options) {
+  const code = await runBin(packageBin, args, options)
   if (code !== 0) throw new Error(`${packageBin} ${args.join(' ')} ended with code ${code}`)
 }

@@ -32,6 +32,7 @@ export function planJson(options: {
       reading: { ...plan.reading, remarks: plan.reading.remarks.map(told) },
       onNow: plan.onNow === null ? null : toldRanked(plan.onNow, plan, given.shelf),
       missing: plan.missing.map(told),
+      reassess: { ...plan.reassess, why: told(plan.reassess.why) },
     },
   })
 }

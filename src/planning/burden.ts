@@ -41,7 +41,19 @@ const CHANGE_BURDEN: Readonly<
   prone: { on: 'face', adds: 1 },
 }
 
-/** Numbers compared in order; lower is better. */
+/** What each number of a burden is, in its order, as the reason that puts a set-up after another. */
+export const BURDEN_REASONS = [
+  'EQUAL_BUT_MORE_HARM',
+  'EQUAL_BUT_NOT_CHECKED',
+  'EQUAL_BUT_MORE_TO_HANDLE',
+  'EQUAL_BUT_OTHER_SIZE',
+  'EQUAL_BUT_LESS_COMFORT',
+  'EQUAL_BUT_DRIER',
+  'EQUAL_BUT_MORE_OXYGEN',
+  'EQUAL_BUT_MORE_CHANGES',
+] as const
+
+/** Numbers compared in order; lower is better. Their order is that of BURDEN_REASONS. */
 export function burdenOf(
   setUp: SetUp,
   about: {
@@ -79,7 +91,7 @@ const HANDLING: Readonly<Record<SourceKind, number>> = {
 }
 
 /** Above this a dry nose is felt (Poiroux2018, Piraino2022). */
-const DRY_FLOW_LPM = 4
+export const DRY_FLOW_LPM = 4
 
 export function comfortBurden(setUp: SetUp, changes: readonly InterfaceChange[]): number {
   const { opening } = INTERFACE_FAMILIES[setUp.family]

@@ -11,6 +11,11 @@ export interface Remark extends Partial<Provenance> {
   readonly values: Readonly<Record<string, number | string>>
 }
 
+export interface Reassessment {
+  readonly withinMin: number
+  readonly why: Remark
+}
+
 /** A reason against a set-up and what would change it. */
 export interface Reason extends Remark {
   readonly flip: Flip | null
@@ -124,6 +129,8 @@ export interface Plan {
   readonly onNow: RankedSetUp | null
   /** Said when nothing ranked reaches the goal: what is missing. */
   readonly missing: readonly Remark[]
+  /** How long the plan may stand, from the observations in the case, and why. */
+  readonly reassess: Reassessment
   readonly draws: number
   readonly barometricPressureKpa: number
 }

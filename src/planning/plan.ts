@@ -20,6 +20,7 @@ import { rankedSetUp } from './ranked-set-up.ts'
 import { BY_FRACTION, BY_WORTH, placeByWorth } from './ranking.ts'
 import { bagCollapse } from './bag-collapse.ts'
 import { burdenOf } from './burden.ts'
+import { reassessment } from './reassess.ts'
 import { bandOf } from './score.ts'
 import { gatherTwins } from './twins.ts'
 
@@ -65,6 +66,7 @@ export function makePlan(question: PlanQuestion): Plan {
     reading: prepared.reading,
     onNow: prepared.onNow === null ? null : onNowRow(setting, question.case, prepared.onNow),
     missing: missingRemarks({ goal: question.case.goal, ranked, excluded }),
+    reassess: reassessment(question.case),
     draws: setting.sample.gas.length,
     barometricPressureKpa: setting.barometricKpa,
   }
@@ -96,7 +98,7 @@ function rank(
     const one = byId.get(place.id)
     return one === undefined ? [] : [{ place, ...one }]
   })
-  const first = placed[0]?.evaluation ?? null
+  const first = placed[0] ?? null
   return gatherTwins(placed).map((row) =>
     rankedSetUp({ setting, about: question.case, first, ...row }),
   )
@@ -130,7 +132,7 @@ function onNowRow(setting: Setting, about: Case, setUp: SetUp): RankedSetUp {
       oxygenUsedLpm: bandOf(evaluation.delivered.oxygenUsedLpm).median,
     },
     evaluation,
-    place: { id: 'on-now', rank: 0, equalGroup: 0, score: 0 },
+    place: { id: 'on-now', rank: 0, equalGroup: 0, score: 0, burden: [] },
     first: null,
     twins: [],
   })

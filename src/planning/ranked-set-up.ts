@@ -21,7 +21,7 @@ export interface RankedQuestion {
   readonly evaluation: Evaluation
   readonly place: Placed
   /** The first of the plan; null for what is on now. */
-  readonly first: Evaluation | null
+  readonly first: { readonly evaluation: Evaluation; readonly place: Placed } | null
   readonly twins: readonly Twin[]
 }
 
@@ -67,7 +67,9 @@ export function rankedSetUp(question: RankedQuestion): RankedSetUp {
       goal: setting.goal,
       isEqualToFirst: place.equalGroup === 1,
       own: evaluation,
-      first: question.first,
+      first: question.first?.evaluation ?? null,
+      burden: place.burden,
+      firstBurden: question.first?.place.burden ?? [],
     }),
     blood: showsSaturation(setting) ? bloodBands(evaluation) : null,
     meanAirwayPressureCmH2o: meanAirwayPressure(setUp),

@@ -16,6 +16,7 @@ export interface Placed {
   /** Rows that share this number are said to be equal; 1 holds the first. Wider than the rank, so that another sample of the same patient tells the same. */
   readonly equalGroup: number
   readonly score: number
+  readonly burden: readonly number[]
 }
 
 /** What counts as equal: a paired difference within so many standard errors, or within a step. */
@@ -81,6 +82,7 @@ function withEqualGroups(
     rank,
     equalGroup: 1 + leaders.findIndex((leader) => countsAsEqual(leader, scored, said)),
     score,
+    burden: scored.burden,
   }))
 }
 

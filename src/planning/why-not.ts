@@ -2,6 +2,7 @@
 import type { Goal } from '../patient/case.ts'
 import type { Evaluation } from './evaluate.ts'
 import type { Flip, Reason } from './plan-types.ts'
+import { BURDEN_REASONS, DRY_FLOW_LPM } from './burden.ts'
 import { bandOf, chanceOf } from './score.ts'
 
 export interface WhyNotQuestion {
@@ -10,29 +11,63 @@ export interface WhyNotQuestion {
   readonly own: Evaluation
   /** The first of the plan, by the same draws; null where there is nothing to compare with. */
   readonly first: Evaluation | null
+  readonly burden: readonly number[]
+  readonly firstBurden: readonly number[]
 }
 
 /** Null for the first. Equal ones say that a tie was broken; others name the nearest goal for which their chance is at least the first's. */
 export function whyNotFirst(question: WhyNotQuestion): Reason | null {
   const { goal, own, first } = question
   if (first === null || first === own) return null
-  if (question.isEqualToFirst) return { code: 'EQUAL_BUT_MORE_TO_BEAR', values: {}, flip: null }
+  if (question.isEqualToFirst) return equalReason(question, first)
   switch (goal.kind) {
     case 'saturation':
       return saturationReason(goal, own, first)
     case 'fraction':
       return fractionReason(goal, own, first)
     case 'as-much-as-possible':
-      return {
-        code: 'GIVES_LESS_OXYGEN',
-        values: {
-          o2Fraction: bandOf(own.effectiveO2Fraction).median,
-          firstO2Fraction: bandOf(first.effectiveO2Fraction).median,
-        },
-        flip: null,
-      }
+      return givesLess(own, first)
     case 'comfort':
       return { code: 'MORE_TO_BEAR', values: {}, flip: null }
+  }
+}
+
+/** What broke the tie: the first number of the burden in which it is worse; else its chance. */
+function equalReason(question: WhyNotQuestion, first: Evaluation): Reason {
+  const { burden, firstBurden, goal } = question
+  const at = burden.findIndex((own, i) => own !== (firstBurden[i] ?? own))
+  if (at < 0) return { code: 'EQUAL_IN_ALL', values: {}, flip: null }
+  const own = burden[at] ?? 0
+  const firstOwn = firstBurden[at] ?? 0
+  const code = BURDEN_REASONS[at]
+  if (own > firstOwn && code !== undefined) {
+    const values = { own, first: firstOwn, limitLpm: DRY_FLOW_LPM }
+    return { code, values, flip: null }
+  }
+  if (goal.kind === 'saturation' || goal.kind === 'fraction') {
+    const values = { own: inRange(goal, question.own), first: inRange(goal, first) }
+    return { code: 'EQUAL_BUT_LESS_LIKELY', values, flip: null }
+  }
+  return givesLess(question.own, first)
+}
+
+function inRange(
+  goal: Extract<Goal, { kind: 'saturation' | 'fraction' }>,
+  evaluation: Evaluation,
+): number {
+  return goal.kind === 'saturation'
+    ? chanceOf(evaluation.shownPercent, { low: goal.lowPercent, high: goal.highPercent }).inRange
+    : chanceOf(evaluation.effectiveO2Fraction, goal).inRange
+}
+
+function givesLess(own: Evaluation, first: Evaluation): Reason {
+  return {
+    code: 'GIVES_LESS_OXYGEN',
+    values: {
+      o2Fraction: bandOf(own.effectiveO2Fraction).median,
+      firstO2Fraction: bandOf(first.effectiveO2Fraction).median,
+    },
+    flip: null,
   }
 }
 

@@ -14,8 +14,53 @@ import type { RemarkTexts, RemarkValues } from './remark-value.ts'
 import { say } from './say.ts'
 
 const WHY_NOT_FIRST_TEXTS: RemarkTexts = {
-  EQUAL_BUT_MORE_TO_BEAR: () =>
-    say('equal to the first; harm, comfort, humidity, gas use or changes at the bed put it after'),
+  EQUAL_BUT_LESS_LIKELY: (v) =>
+    say(
+      'equal to the first within what the draws can tell: chance {chance} against {firstChance}',
+      {
+        chance: chanceText(numberOf(v, 'own')),
+        firstChance: chanceText(numberOf(v, 'first')),
+      },
+    ),
+  EQUAL_BUT_MORE_HARM: (v) =>
+    say('equal to the first, but outside the goal in {share} against {firstShare} of patients', {
+      share: percentText(numberOf(v, 'own'), 5),
+      firstShare: percentText(numberOf(v, 'first'), 5),
+    }),
+  EQUAL_BUT_NOT_CHECKED: () => say('equal to the first, but 0 published measurements check it'),
+  EQUAL_BUT_MORE_TO_HANDLE: (v) =>
+    say('equal to the first, but its source has more that can fail: {own} against {first} of 3', {
+      own: numberText(numberOf(v, 'own'), 1),
+      first: numberText(numberOf(v, 'first'), 1),
+    }),
+  EQUAL_BUT_OTHER_SIZE: () =>
+    say('equal to the first, but 1 size off the usual one for this patient'),
+  EQUAL_BUT_LESS_COMFORT: (v) =>
+    say(
+      'equal to the first, but more to wear: {own} against {first} on a scale from 0, hardly noticed',
+      {
+        own: numberText(numberOf(v, 'own'), 1),
+        first: numberText(numberOf(v, 'first'), 1),
+      },
+    ),
+  EQUAL_BUT_DRIER: (v) =>
+    say(
+      'equal to the first, but dry gas above {flow}: at or below it, or humidified, it would stand level',
+      {
+        flow: flowText(numberOf(v, 'limitLpm')),
+      },
+    ),
+  EQUAL_BUT_MORE_OXYGEN: (v) =>
+    say('equal to the first, but uses {own} of oxygen against {first}', {
+      own: flowText(numberOf(v, 'own'), 0.5),
+      first: flowText(numberOf(v, 'first'), 0.5),
+    }),
+  EQUAL_BUT_MORE_CHANGES: (v) =>
+    say('equal to the first, but {own} things to change at the bed against {first}', {
+      own: numberText(numberOf(v, 'own'), 1),
+      first: numberText(numberOf(v, 'first'), 1),
+    }),
+  EQUAL_IN_ALL: () => say('equal to the first in every respect: 0 points apart'),
   MORE_TO_BEAR: () =>
     say('more to bear than the first: comfort, humidity, gas use, changes at the bed'),
   GIVES_LESS_OXYGEN: (v) =>
@@ -81,8 +126,27 @@ const READING_TEXTS: RemarkTexts = {
     }),
 }
 
+const REASSESS_TEXTS: RemarkTexts = {
+  REASSESS_CRITICAL: (v) =>
+    say('critically ill: look again within {time}', { time: withinText(v) }),
+  REASSESS_BLOOD_GAS: (v) =>
+    say('at risk of retaining carbon dioxide: blood gas and a new look within {time}', {
+      time: withinText(v),
+    }),
+  REASSESS_NO_READING: (v) =>
+    say('no saturation was given: read it and look again within {time}', { time: withinText(v) }),
+  REASSESS_COMFORT: (v) =>
+    say('comfort is the goal: look again within {time}', { time: withinText(v) }),
+  REASSESS_HOURLY: (v) => say('look at the patient again within {time}', { time: withinText(v) }),
+}
+
+function withinText(values: RemarkValues): string {
+  return durationText(numberOf(values, 'withinMin'))
+}
+
 export const PLAN_REMARK_TEXTS: RemarkTexts = {
   ...READING_TEXTS,
+  ...REASSESS_TEXTS,
   ...WHY_NOT_FIRST_TEXTS,
   ...MISSING_TEXTS,
   ...COLLAPSE_TEXTS,

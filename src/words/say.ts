@@ -1,7 +1,7 @@
 // The one door through which text for people passes: a message in English, its values, and the language it is said in. Leaves out the catalogues.
 import { setupI18n } from '@lingui/core'
 import type { CompiledMessage } from '@lingui/message-utils/compileMessage'
-import { compileMessage } from '@lingui/message-utils/compileMessage'
+import { compiledMessage } from './compile-message.ts'
 
 const SOURCE_LANGUAGE = 'en'
 
@@ -17,26 +17,9 @@ const compiled = new Map<string, CompiledMessage>()
 function compiledOnce(message: string): CompiledMessage {
   const known = compiled.get(message)
   if (known !== undefined) return known
-  const made = compileMessage(message)
-  const plain = Array.isArray(made) ? made.map(withPlainCounts) : made
-  compiled.set(message, plain)
-  return plain
-}
-
-type Token = CompiledMessage[number]
-
-/** `#` becomes the number as given: the library would part its thousands, 1.180 in German, which reads as one and a bit. */
-function withPlainCounts(token: Token): Token {
-  const [name, type, forms] = typeof token === 'string' ? [token] : token
-  if (type === undefined || typeof forms !== 'object' || forms === null) return token
-  const plain = Object.entries(forms).map(([form, tokens]: [string, unknown]) => [
-    form,
-    Array.isArray(tokens)
-      ? // Safe: the forms of a plural hold messages as compiled, beside an offset that is none.
-        (tokens as CompiledMessage).map((one) => (one === '#' ? [name] : withPlainCounts(one)))
-      : tokens,
-  ])
-  return [name, type, Object.fromEntries(plain)]
+  const made = compiledMessage(message)
+  compiled.set(message, made)
+  return made
 }
 
 /**

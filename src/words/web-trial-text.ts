@@ -37,6 +37,8 @@ export const SHOWN_WORDS = {
     'The shelf does not hold this interface at this flow, or it lies outside its rated range.',
   ),
   showFirst: say('Show it'),
+  pin: say('Pin it to compare'),
+  beside: say('Beside what is on now'),
   whyNot: say('Why not this one?'),
   failed: say('This could not be worked out.'),
 } as const
@@ -45,9 +47,13 @@ export function flowStepValueText(step: FlowStep): string {
   return flowStepText(step)
 }
 
+export function breathingRateText(ratePerMin: number): string {
+  return withUnit(numberText(ratePerMin, 1), '/min')
+}
+
 /** "24/min, as typed" */
 export function rateValueText(ratePerMin: number, rates: TrialRates): string {
-  const rate = withUnit(numberText(ratePerMin, 1), '/min')
+  const rate = breathingRateText(ratePerMin)
   if (Math.round(ratePerMin) !== Math.round(rates.middlePerMin))
     return say('{rate}, tried', { rate })
   return rates.isTyped ? say('{rate}, as typed', { rate }) : say('{rate}, assumed', { rate })
@@ -59,7 +65,7 @@ export function trialText(tried: {
   readonly ratePerMin: number | null
 }): string {
   const { flow, ratePerMin } = tried
-  const rate = ratePerMin === null ? '' : withUnit(numberText(ratePerMin, 1), '/min')
+  const rate = ratePerMin === null ? '' : breathingRateText(ratePerMin)
   if (flow === null) return say('Only a trial: breathing at {rate}, all else as it is', { rate })
   if (ratePerMin === null) return say('Only a trial: {flow}', { flow })
   return say('Only a trial: {flow}, breathing at {rate}', { flow, rate })

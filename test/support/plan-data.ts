@@ -100,6 +100,10 @@ export function planData(changes: Partial<Plan> = {}): Plan {
     reading: { isUsed: true, effectiveDraws: 180, wasRedrawn: false, remarks: [] },
     onNow: null,
     missing: [],
+    reassess: {
+      withinMin: 60,
+      why: { code: 'REASSESS_HOURLY', values: { withinMin: 60 }, known: 'common-practice' },
+    },
     draws: 512,
     barometricPressureKpa: 87.9,
     ...changes,

@@ -5,8 +5,8 @@ import { exampleText } from '../../words/web-answer-text.ts'
 import { FORM_WORDS } from '../../words/web-form-text.ts'
 import { EMPTY_DRAFT, FORM_FIELDS } from '../case/draft.ts'
 import type { Draft } from '../case/draft.ts'
-import { exampleById, EXAMPLES } from '../case/examples.ts'
-import type { Example } from '../case/examples.ts'
+import type { Example } from '../case/example.ts'
+import { useExamples } from '../case/use-examples.ts'
 import { useShelf } from '../shelf/shelf-store.ts'
 import { ChoiceField } from '../parts/choice-field.tsx'
 import { FormChoice } from './fields.tsx'
@@ -19,7 +19,9 @@ export interface ExampleGroupProps {
 }
 
 export function ExampleGroup({ form, before, onReplace }: ExampleGroupProps) {
-  const choose = (id: string): void => onReplace(exampleById(id)?.draft ?? EMPTY_DRAFT)
+  const examples = useExamples()
+  const choose = (id: string): void =>
+    onReplace(examples.find((one) => one.id === id)?.draft ?? EMPTY_DRAFT)
   const { shelf } = useShelf()
   const isOwn = form.draft.exampleId === null
   return (
@@ -35,7 +37,7 @@ export function ExampleGroup({ form, before, onReplace }: ExampleGroupProps) {
       >
         {DEMO_SHELF.wards.map((ward) => (
           <optgroup key={ward.id} label={ward.name}>
-            {ofWard(ward.name).map((example) => (
+            {ofWard(examples, ward.name).map((example) => (
               <option key={example.id} value={example.id}>
                 {exampleText(example.case)}
               </option>
@@ -59,6 +61,6 @@ export function ExampleGroup({ form, before, onReplace }: ExampleGroupProps) {
   )
 }
 
-function ofWard(name: string): readonly Example[] {
-  return EXAMPLES.filter((example) => (example.case.bed ?? '').startsWith(`${name} `))
+function ofWard(examples: readonly Example[], name: string): readonly Example[] {
+  return examples.filter((example) => (example.case.bed ?? '').startsWith(`${name} `))
 }

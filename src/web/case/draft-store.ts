@@ -5,6 +5,7 @@ import { quantityAt } from '../../words/shown-unit.ts'
 import type { Draft } from './draft.ts'
 
 const KEY = 'oxwright.draft.1'
+const TYPED_AT_KEY = 'oxwright.draft.1.typed-at'
 
 /** What is kept, or undefined where nothing is or it cannot be read. */
 export function keptDraft(storage: Pick<Storage, 'getItem'>): Draft | undefined {
@@ -19,9 +20,24 @@ export function keptDraft(storage: Pick<Storage, 'getItem'>): Draft | undefined 
   }
 }
 
-/** Whether it could be kept; private windows may refuse. */
-export function keepDraft(storage: Pick<Storage, 'setItem'>, draft: Draft): boolean {
+/** When the kept draft was last typed or confirmed, ms since 1970; undefined where that is not known. */
+export function keptTypedAt(storage: Pick<Storage, 'getItem'>): number | undefined {
   try {
+    const kept = Number(storage.getItem(TYPED_AT_KEY) ?? Number.NaN)
+    return Number.isFinite(kept) ? kept : undefined
+  } catch {
+    return undefined
+  }
+}
+
+/** Whether it could be kept; private windows may refuse. */
+export function keepDraft(
+  storage: Pick<Storage, 'setItem'>,
+  draft: Draft,
+  typedAtMs: number,
+): boolean {
+  try {
+    storage.setItem(TYPED_AT_KEY, String(typedAtMs))
     storage.setItem(KEY, JSON.stringify(draft))
     return true
   } catch {

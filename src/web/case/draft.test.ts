@@ -101,7 +101,7 @@ describe('draft store', () => {
 
   it('gives back what it keeps, refused text too', () => {
     const draft = withText(exampleDraft('preterm.json'), 'patient.weightKg', '1,2,3')
-    expect(keepDraft(storage, draft)).toBe(true)
+    expect(keepDraft(storage, draft, 1_000)).toBe(true)
     expect(keptDraft(storage)).toEqual(draft)
   })
 
@@ -117,6 +117,6 @@ describe('draft store', () => {
         throw new Error('full')
       },
     }
-    expect(keepDraft(refusing, EMPTY_DRAFT)).toBe(false)
+    expect(keepDraft(refusing, EMPTY_DRAFT, 1_000)).toBe(false)
   })
 })

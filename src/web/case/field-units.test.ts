@@ -142,7 +142,7 @@ describe('number typed in a chosen unit', () => {
       },
     }
     const draft = typed(WEIGHT, '154', 'lb')
-    keepDraft(storage, draft)
+    keepDraft(storage, draft, 1_000)
     expect(keptDraft(storage)).toEqual(draft)
     kept = kept.replace('"lb"', '"stone"')
     expect(keptDraft(storage)).toBeUndefined()

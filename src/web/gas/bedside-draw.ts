@@ -8,7 +8,7 @@ import { barometricPressureKpa } from '../../physics/atmosphere.ts'
 import { STANDARD_PRESSURE_KPA } from '../../units/constants.ts'
 import { readDraft } from '../case/case-input.ts'
 import { keptDraft } from '../case/draft-store.ts'
-import { firstExample } from '../case/examples.ts'
+import { FIRST_EXAMPLE } from '../case/first-example.ts'
 
 export type BedsideDraw =
   | {
@@ -20,7 +20,7 @@ export type BedsideDraw =
   | { readonly kind: 'nothing' | 'refused' }
 
 export function bedsideDraw(storage: Pick<Storage, 'getItem'>): BedsideDraw {
-  const read = readDraft(keptDraft(storage) ?? firstExample().draft)
+  const read = readDraft(keptDraft(storage) ?? FIRST_EXAMPLE.draft)
   if (!read.ok) return { kind: 'refused' }
   const setUp = read.case.onNow?.setUp ?? null
   if (setUp === null) return { kind: 'nothing' }

@@ -1,5 +1,5 @@
 // The first page: a case on one side, its answer on the other. Leaves out the other places of the product.
-import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react'
+import { lazy, Suspense, useCallback, useDeferredValue, useMemo, useState } from 'react'
 import { Button } from 'react-aria-components'
 import type { Shelf } from '../../kit/shelf.ts'
 import type { ReadCase } from '../../patient/read-case.ts'
@@ -8,12 +8,12 @@ import { caseLineText } from '../../words/web-answer-text.ts'
 import { PAGE_WORDS } from '../../words/web-page-text.ts'
 import { siteFromSettingsText } from '../../words/web-settings-text.ts'
 import { isSiteGiven, readDraft } from '../case/case-input.ts'
-import { keepDraft, keptDraft } from '../case/draft-store.ts'
-import { EMPTY_DRAFT, textOf, wardIdOf, withText } from '../case/draft.ts'
+import { textOf, wardIdOf, withText } from '../case/draft.ts'
 import type { Draft } from '../case/draft.ts'
-import { exampleById, firstExample } from '../case/examples.ts'
+import { useDraft } from '../case/use-draft.ts'
 import { CaseForm } from '../case-form/case-form.tsx'
 import type { Form } from '../case-form/form.ts'
+import { Really } from '../really/really.tsx'
 import { useSettings } from '../settings/settings-store.ts'
 import { siteAltitude } from '../settings/site-altitude.ts'
 import { useShelf } from '../shelf/shelf-store.ts'
@@ -23,6 +23,11 @@ import { usePlan } from '../worker/use-plan.ts'
 import '../styles/bedside.css'
 import { Result } from './result.tsx'
 import { useSettled } from './use-settled.ts'
+
+/** Comes after the form, which does not wait for it. */
+const CaseFile = lazy(async () => ({
+  default: (await import('../case-file/case-file.tsx')).CaseFile,
+}))
 
 /** Shown before the first answer brings its own. */
 const EMERGENCY_ALWAYS = ['EMERGENCY_OXYGEN_FIRST', 'EMERGENCY_NOT_BREATHING'].map((code) => ({
@@ -34,8 +39,16 @@ const NO_PROBLEMS: Form['problems'] = []
 const NOTHING_ASSUMED: Form['assumed'] = []
 
 export function BedsidePage() {
-  const [draft, setDraft] = useState<Draft>(() => keptDraft(localStorage) ?? firstExample().draft)
-  const [before, setBefore] = useState<Draft | null>(null)
+  return (
+    <BenchProvider>
+      <Bedside />
+    </BenchProvider>
+  )
+}
+
+function Bedside() {
+  const typed = useDraft()
+  const { draft, change, confirm } = typed
   const [isFormOpen, setFormOpen] = useState(false)
   const [attempt, setAttempt] = useState(0)
   const settled = useSettled(draft)
@@ -47,30 +60,25 @@ export function BedsidePage() {
   const { shelf, isDemo } = useShelf()
   const state = usePlan(useRequest({ draft: settled, read, shelf }), attempt)
   const planned = useDeferredValue(state.planned)
-  useEffect(() => {
-    keepDraft(localStorage, draft)
-  }, [draft])
-  const replace = useCallback(
-    (next: Draft) => {
-      setBefore(isEdited(draft) ? draft : before === next ? null : before)
-      setDraft(next)
-    },
-    [draft, before],
-  )
   const takeRate = useCallback(
-    (ratePerMin: number) => setDraft((now) => withRate(now, ratePerMin)),
-    [],
+    (ratePerMin: number) => change((now) => withRate(now, ratePerMin)),
+    [change],
   )
+  const workOutAnew = useCallback(() => {
+    confirm()
+    setAttempt((now) => now + 1)
+  }, [confirm])
   const assumed = planned?.plan.assumed ?? NOTHING_ASSUMED
   const problems = read.ok ? NO_PROBLEMS : read.problems
   const form = useMemo(
-    () => ({ draft, problems, assumed, siteAltitudeM, change: setDraft }),
-    [draft, problems, assumed, siteAltitudeM],
+    () => ({ draft, problems, assumed, siteAltitudeM, change }),
+    [draft, problems, assumed, siteAltitudeM, change],
   )
   // Until the newest answer is drawn, the one in sight is that of the case before.
   const isWorking = state.isWorking || settled !== draft || planned !== state.planned
+  const about = read.ok ? read.case : null
   return (
-    <BenchProvider>
+    <>
       <section className="emergency" aria-label={PAGE_WORDS.emergency}>
         {(planned?.plan.emergency ?? EMERGENCY_ALWAYS).map((line) => (
           <p key={line.code}>{remarkText(line)}</p>
@@ -80,14 +88,14 @@ export function BedsidePage() {
         <h1 className="unseen">{PAGE_WORDS.heading}</h1>
         <section className="case" aria-labelledby="case-heading">
           <h2 id="case-heading">{PAGE_WORDS.theCase}</h2>
-          {read.ok ? (
+          {about === null ? null : (
             <p className="case-line">
-              {caseLineText(read.case)}
+              {caseLineText(about)}
               {siteAltitudeM === undefined || isSiteGiven(settled)
                 ? null
                 : `. ${siteFromSettingsText(siteAltitudeM)}`}
             </p>
-          ) : null}
+          )}
           <Button
             className="button form-switch"
             aria-expanded={isFormOpen}
@@ -96,8 +104,12 @@ export function BedsidePage() {
             {isFormOpen ? PAGE_WORDS.hideForm : PAGE_WORDS.editCase}
           </Button>
           <div className="form-holder" data-open={isFormOpen}>
-            <CaseForm form={form} before={before} onReplace={replace} />
+            <Suspense fallback={<div className="file-drop-waiting" />}>
+              <CaseFile about={about} onCase={typed.replace} />
+            </Suspense>
+            <CaseForm form={form} before={typed.before} onReplace={typed.replace} />
           </div>
+          <Really about={about} shelf={shelf} />
         </section>
         <section
           className="result"
@@ -112,14 +124,15 @@ export function BedsidePage() {
           <Result
             read={read}
             state={{ ...state, planned, isWorking }}
+            typedAtMs={typed.typedAtMs}
             onGoToForm={() => setFormOpen(true)}
-            onRetry={() => setAttempt(attempt + 1)}
+            onAnew={workOutAnew}
             isDemoShelf={isDemo}
             onTakeRate={takeRate}
           />
         </section>
       </main>
-    </BenchProvider>
+    </>
   )
 }
 
@@ -130,12 +143,6 @@ function withRate(draft: Draft, ratePerMin: number): Draft {
   return textOf(draft, 'onNow.ratePerMin') === ''
     ? counted
     : withText(counted, 'onNow.ratePerMin', text)
-}
-
-/** Whether the draft holds anything that choosing its example again would not bring back. */
-function isEdited(draft: Draft): boolean {
-  const from = exampleById(draft.exampleId ?? '')?.draft ?? EMPTY_DRAFT
-  return JSON.stringify(draft) !== JSON.stringify(from)
 }
 
 /** The question the settled form asks; the same object while the case reads the same. */

@@ -4,7 +4,9 @@ import type { ReadCase } from '../../patient/read-case.ts'
 import { announcedText } from '../../words/web-answer-text.ts'
 import { problemLineText } from '../../words/web-form-text.ts'
 import { PAGE_WORDS, refusedCountText } from '../../words/web-page-text.ts'
+import { useNowMs } from '../parts/clock.tsx'
 import { PlanView } from '../plan-view/plan-view.tsx'
+import { Validity, validUntilMs } from '../plan-view/validity.tsx'
 import type { PlanState } from '../worker/use-plan.ts'
 import { Refused } from './refused.tsx'
 import { Working } from './working.tsx'
@@ -12,9 +14,11 @@ import { Working } from './working.tsx'
 export interface ResultProps {
   readonly read: ReadCase
   readonly state: PlanState
+  readonly typedAtMs: number
   readonly isDemoShelf: boolean
   readonly onGoToForm: () => void
-  readonly onRetry: () => void
+  /** Says that what is typed holds now, and asks again. */
+  readonly onAnew: () => void
   readonly onTakeRate: (ratePerMin: number) => void
 }
 
@@ -33,7 +37,9 @@ function saidText({ read, state }: ResultProps): string {
   return state.isWorking || state.planned === null ? '' : announcedText(state.planned.plan)
 }
 
-function Shown({ read, state, isDemoShelf, onGoToForm, onRetry, onTakeRate }: ResultProps) {
+function Shown(props: ResultProps) {
+  const { read, state, isDemoShelf, onGoToForm, onAnew, onTakeRate } = props
+  const nowMs = useNowMs()
   if (!read.ok) return <Refused problems={read.problems} onGo={onGoToForm} />
   const { planned, isWorking, problem, failure } = state
   if (problem !== null || failure !== null) {
@@ -42,7 +48,7 @@ function Shown({ read, state, isDemoShelf, onGoToForm, onRetry, onTakeRate }: Re
         <h3>{PAGE_WORDS.failedHeading}</h3>
         <p>{PAGE_WORDS.failedWhy}</p>
         <p>{problem === null ? failure : problemLineText(problem)}</p>
-        <Button className="button" onPress={onRetry}>
+        <Button className="button" onPress={onAnew}>
           {PAGE_WORDS.tryAgain}
         </Button>
       </div>
@@ -52,14 +58,21 @@ function Shown({ read, state, isDemoShelf, onGoToForm, onRetry, onTakeRate }: Re
     <>
       <Working isWorking={isWorking} progress={state.progress} isStale={planned !== null} />
       {planned === null ? null : (
-        <div className="plan" data-stale={isWorking}>
-          <PlanView
-            planned={planned}
-            warnings={read.warnings}
-            isDemoShelf={isDemoShelf}
-            onTakeRate={onTakeRate}
-          />
-        </div>
+        <>
+          <Validity plan={planned.plan} typedAtMs={props.typedAtMs} nowMs={nowMs} onAnew={onAnew} />
+          <div
+            className="plan"
+            data-stale={isWorking}
+            data-old={nowMs >= validUntilMs(planned.plan, props.typedAtMs)}
+          >
+            <PlanView
+              planned={planned}
+              warnings={read.warnings}
+              isDemoShelf={isDemoShelf}
+              onTakeRate={onTakeRate}
+            />
+          </div>
+        </>
       )}
     </>
   )

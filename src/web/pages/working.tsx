@@ -1,5 +1,5 @@
 // That the core is at work, and how far. Leaves out the answer.
-import { Label, ProgressBar } from 'react-aria-components'
+import { useId } from 'react'
 import { PAGE_WORDS, progressText } from '../../words/web-page-text.ts'
 
 export interface WorkingProps {
@@ -10,19 +10,18 @@ export interface WorkingProps {
 }
 
 export function Working({ isWorking, progress, isStale }: WorkingProps) {
+  const id = useId()
   if (!isWorking) return <div className="working" data-working="false" />
   const share = progress === null ? 0 : progress.done / progress.total
   return (
     <div className="working" data-working="true">
-      <ProgressBar value={share} maxValue={1}>
-        <Label>{isStale ? PAGE_WORDS.workingStale : PAGE_WORDS.working}</Label>
+      <div className="working-line">
+        <label htmlFor={id}>{isStale ? PAGE_WORDS.workingStale : PAGE_WORDS.working}</label>
         <span className="progress-count">
           {progress === null ? '' : progressText(progress.done, progress.total)}
         </span>
-        <span className="progress-track" aria-hidden="true">
-          <span className="progress-fill" style={{ width: `${share * 100}%` }} />
-        </span>
-      </ProgressBar>
+        <progress id={id} className="progress-track" value={share} max={1} />
+      </div>
     </div>
   )
 }

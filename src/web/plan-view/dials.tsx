@@ -1,4 +1,5 @@
 // The dials of the set-up in sight: flow by the steps its meter has, breathing rate over the rates that are followed. Leaves out the answer to them.
+import { useMemo } from 'react'
 import type { SetUp } from '../../kit/set-up.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import type { FlowStep } from '../../kit/source-row.ts'
@@ -18,8 +19,12 @@ export interface DialsProps {
 }
 
 export function Dials({ setUp, shelf, rates, tweak, onTweak }: DialsProps) {
-  const steps = stepsOf(setUp, shelf)
   const { over } = setUp
+  const steps = useMemo(() => stepsOf(setUp, shelf), [setUp, shelf])
+  const overSteps = useMemo(
+    () => (over === null ? [] : stepsOf({ ...setUp, flow: over.flow }, shelf)),
+    [setUp, over, shelf],
+  )
   return (
     <fieldset className="dials">
       <legend>{SHOWN_WORDS.trying}</legend>
@@ -33,7 +38,7 @@ export function Dials({ setUp, shelf, rates, tweak, onTweak }: DialsProps) {
       {over === null ? null : (
         <FlowDial
           label={SHOWN_WORDS.overFlow}
-          steps={stepsOf({ ...setUp, flow: over.flow }, shelf)}
+          steps={overSteps}
           own={over.flow}
           tried={tweak.overFlow}
           onTry={(overFlow) => onTweak({ ...tweak, overFlow })}

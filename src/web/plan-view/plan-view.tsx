@@ -1,5 +1,5 @@
 // A whole plan on the page: the answer, the set-up in sight, the ranking, the rest beside. Leaves out the case form.
-import { memo, useMemo, useState } from 'react'
+import { lazy, memo, Suspense, useMemo, useState } from 'react'
 import type { CaseWarning } from '../../patient/warnings.ts'
 import { remarkText } from '../../words/remark-text.ts'
 import { ANSWER_WORDS } from '../../words/web-answer-text.ts'
@@ -10,8 +10,13 @@ import { Assumed, Cautions, Guideline, ToCheck } from './beside.tsx'
 import { Excluded } from './excluded.tsx'
 import { FirstChoice } from './first-choice.tsx'
 import { RankedList } from './ranked-list.tsx'
+import { NO_PINS, withPin } from './pins.ts'
+import type { Pins } from './pins.ts'
 import { onNowShown, shownOf } from './shown.ts'
 import { ShownPane } from './shown-pane.tsx'
+
+/** Loaded with the first pin. */
+const Compare = lazy(async () => ({ default: (await import('./compare.tsx')).Compare }))
 
 export interface PlanViewProps {
   readonly planned: Planned
@@ -28,6 +33,7 @@ export const PlanView = memo(function PlanView(props: PlanViewProps) {
   const [chosenKey, setChosenKey] = useState<string | null>(null)
   const shown = useMemo(() => shownOf(about, plan, chosenKey), [about, plan, chosenKey])
   const onNow = useMemo(() => onNowShown(about, plan), [about, plan])
+  const [pins, setPins] = useState<Pins>(NO_PINS)
   const first = plan.ranked[0]
   return (
     <>
@@ -57,7 +63,17 @@ export const PlanView = memo(function PlanView(props: PlanViewProps) {
               shelf={shelf}
               shown={shown}
               onTakeRate={onTakeRate}
+              pins={{
+                onNow: onNow?.kind === 'row' ? onNow.row : null,
+                onPin: (pin) => setPins(withPin(pins, pin)),
+                onBeside: (before, after) => setPins({ before, after }),
+              }}
             />
+          )}
+          {pins.before === null ? null : (
+            <Suspense fallback={null}>
+              <Compare request={request} pins={pins} onPins={setPins} />
+            </Suspense>
           )}
           <ToCheck warnings={warnings} plan={plan} />
         </div>

@@ -1,5 +1,5 @@
 // What is inhaled with the set-up in sight: one number with its spread, forecast against the goal, dials, ribbon. Leaves out the list it was chosen from.
-import { useMemo } from 'react'
+import { memo, useMemo } from 'react'
 import type { ReactNode } from 'react'
 import { Button } from 'react-aria-components'
 import type { Shelf } from '../../kit/shelf.ts'
@@ -24,10 +24,11 @@ import { Lines } from '../parts/lines.tsx'
 import type { Tried } from '../worker/core-api.ts'
 import type { TrialState } from '../worker/use-trial.ts'
 import { Dials } from './dials.tsx'
+import { Measured } from './measured.tsx'
 import { Forecast, PrimaryNumber } from './numbers.tsx'
 import { factsOf } from './row-facts.ts'
 import { RibbonView } from './ribbon.tsx'
-import { isTweaked, NO_TWEAK, ON_NOW, triedRow, tweakedSetUp } from './shown.ts'
+import { isTweaked, NO_TWEAK, ON_NOW, triedRow } from './shown.ts'
 import type { Shown, Tweak } from './shown.ts'
 
 export interface ShownCardProps {
@@ -43,23 +44,15 @@ export interface ShownCardProps {
 
 export function ShownCard(props: ShownCardProps) {
   const { plan, shelf, shown, tweak, onTweak, trial } = props
+  const { tried, answered } = trial
   const isTrial = isTweaked(tweak)
-  const { tried } = trial
-  const row = isTrial && tried !== null ? tweakedRow(shown.row, tweak, tried) : shown.row
-  const ribbon = useRibbon(row, tried)
-  const isOnNow = shown.key === ON_NOW
+  // Number, name and ribbon are always those of one answer; the dials alone run ahead of it.
+  const row = useMemo(() => rowOf(shown.row, tried, answered), [shown.row, tried, answered])
   return (
     <div className="answer" data-trial={isTrial}>
-      <p className="eyebrow">{isOnNow ? onNowEyebrowText(plan.goal) : rankText(shown.row, plan)}</p>
-      <h3 className="answer-name">{setUpHeadingText(row)}</h3>
-      <p className="answer-feed">
-        {[feedText(row), isOnNow ? null : twinsText(row)].filter((one) => one !== null).join('; ')}
-      </p>
+      <Heading plan={plan} shown={shown} row={row} />
       <TrialLine {...props} />
-      <PrimaryNumber row={row} goal={plan.goal} isNow={isOnNow && !isTrial} />
-      <Forecast row={row} goal={plan.goal} />
-      <p className="why">{isTrial || isOnNow ? landsText(row, plan.goal) : whyText(row, plan)}</p>
-      <Badges plan={plan} row={row} />
+      <Numbers plan={plan} row={row} isOnNow={shown.key === ON_NOW} isTrial={isTrial} />
       <Dials
         setUp={shown.row.setUp}
         shelf={shelf}
@@ -67,31 +60,100 @@ export function ShownCard(props: ShownCardProps) {
         tweak={tweak}
         onTweak={onTweak}
       />
-      {isTrial && tried !== null && trial.isCurrent ? <Against tried={tried} /> : null}
-      <Facts facts={factsOf({ row, goal: plan.goal, isTrial })} />
+      {isTrial && tried !== null ? <Against tried={tried} /> : null}
+      <FactsOf plan={plan} row={row} isTrial={isTrial} />
       {props.children}
-      {trial.isFailed ? <p role="alert">{SHOWN_WORDS.failed}</p> : <RibbonView ribbon={ribbon} />}
-      <Fold heading={`${DETAIL_WORDS.mind} (${notesOf(row).length})`} level={4}>
-        <Lines lines={notesOf(row)} />
-      </Fold>
+      {trial.isFailed ? (
+        <p role="alert">{SHOWN_WORDS.failed}</p>
+      ) : (
+        <Breath row={row} breath={tried?.trial.breath ?? null} />
+      )}
+      <Measured setUp={row.setUp} oursO2Fraction={row.effectiveO2Fraction.median} />
+      <Notes row={shown.row} />
     </div>
   )
 }
 
-function tweakedRow(row: RankedSetUp, tweak: Tweak, tried: Tried): RankedSetUp {
-  return triedRow(row, tweakedSetUp(row.setUp, tweak), tried.trial)
+function rowOf(
+  row: RankedSetUp,
+  tried: Tried | null,
+  answered: TrialState['answered'],
+): RankedSetUp {
+  if (tried === null || answered === null || answered === 'on-now') return row
+  const { setUp, ratePerMin } = answered
+  if (setUp === null || (setUp === row.setUp && ratePerMin === undefined)) return row
+  return triedRow(row, setUp, tried.trial)
 }
 
-/** The breath that is there, drawn anew only when another one is. */
-function useRibbon(row: RankedSetUp, tried: Tried | null): Ribbon | null {
-  const breath = tried?.trial.breath ?? null
-  const { printedO2Fraction, isChecked } = row
-  const title = setUpHeadingText(row)
-  return useMemo(
-    () => (breath === null ? null : { breath, printedO2Fraction, isChecked, title }),
-    [breath, printedO2Fraction, isChecked, title],
-  )
+interface RowProps {
+  readonly plan: Plan
+  readonly row: RankedSetUp
 }
+
+const Heading = memo(function Heading({
+  plan,
+  shown,
+  row,
+}: RowProps & { readonly shown: ShownCardProps['shown'] }) {
+  const isOnNow = shown.key === ON_NOW
+  const feed = [feedText(row), isOnNow ? null : twinsText(row)].filter((one) => one !== null)
+  return (
+    <>
+      <p className="eyebrow">{isOnNow ? onNowEyebrowText(plan.goal) : rankText(shown.row, plan)}</p>
+      <h3 className="answer-name">{setUpHeadingText(row)}</h3>
+      <p className="answer-feed">{feed.join('; ')}</p>
+    </>
+  )
+})
+
+const Numbers = memo(function Numbers({
+  plan,
+  row,
+  isOnNow,
+  isTrial,
+}: RowProps & { readonly isOnNow: boolean; readonly isTrial: boolean }) {
+  const { goal } = plan
+  return (
+    <>
+      <PrimaryNumber row={row} goal={goal} isNow={isOnNow && !isTrial} />
+      <Forecast row={row} goal={goal} />
+      <p className="why">{isTrial || isOnNow ? landsText(row, goal) : whyText(row, plan)}</p>
+      <Badges plan={plan} row={row} />
+    </>
+  )
+})
+
+const FactsOf = memo(function FactsOf({
+  plan,
+  row,
+  isTrial,
+}: RowProps & { readonly isTrial: boolean }) {
+  return <Facts facts={factsOf({ row, goal: plan.goal, isTrial })} />
+})
+
+/** The breath that is there, drawn anew only when another one is. */
+const Breath = memo(function Breath(props: {
+  readonly row: RankedSetUp
+  readonly breath: Ribbon['breath'] | null
+}) {
+  const { row, breath } = props
+  const ribbon = useMemo(() => {
+    if (breath === null) return null
+    const { printedO2Fraction, isChecked } = row
+    return { breath, printedO2Fraction, isChecked, title: setUpHeadingText(row) }
+  }, [breath, row])
+  return <RibbonView ribbon={ribbon} />
+})
+
+/** What to mind goes with the parts, not with the numbers of a trial. */
+const Notes = memo(function Notes({ row }: { readonly row: RankedSetUp }) {
+  const notes = notesOf(row)
+  return (
+    <Fold heading={`${DETAIL_WORDS.mind} (${notes.length})`} level={4}>
+      <Lines lines={notes} />
+    </Fold>
+  )
+})
 
 function TrialLine({ shown, tweak, onTweak, onTakeRate }: ShownCardProps) {
   if (!isTweaked(tweak)) return null
@@ -119,7 +181,7 @@ function TrialLine({ shown, tweak, onTweak, onTakeRate }: ShownCardProps) {
   )
 }
 
-function Against({ tried }: { readonly tried: Tried }) {
+const Against = memo(function Against({ tried }: { readonly tried: Tried }) {
   const { against, isOnShelf } = tried.trial
   if (against.length === 0 && isOnShelf) return null
   return (
@@ -130,7 +192,7 @@ function Against({ tried }: { readonly tried: Tried }) {
       ))}
     </div>
   )
-}
+})
 
 function Badges({ plan, row }: { readonly plan: Plan; readonly row: RankedSetUp }) {
   const badges = [

@@ -13,6 +13,7 @@ import { problemLineText } from '../../words/web-form-text.ts'
 import { PAGE_WORDS } from '../../words/web-page-text.ts'
 import { otherModelText, SHEET_WORDS } from '../../words/web-sheet-text.ts'
 import { draftOfFile } from '../case/draft.ts'
+import { useClock } from '../parts/clock.tsx'
 import { keepDraft } from '../case/draft-store.ts'
 import type { PlanState } from '../worker/use-plan.ts'
 import { Instead } from './instead.tsx'
@@ -58,9 +59,11 @@ function Made(props: {
 }) {
   const { request, sheet } = props
   const [, navigate] = useLocation()
+  const clock = useClock()
   const openCase = (): void => {
     const file = { id: '', about: request.case }
-    keepDraft(localStorage, draftOfFile(writeCase(request.case), file))
+    // Opening it confirms it: whoever opens a case has the patient before them.
+    keepDraft(localStorage, draftOfFile(writeCase(request.case), file), clock.nowMs())
     navigate('/')
   }
   return (

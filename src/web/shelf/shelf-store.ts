@@ -1,7 +1,6 @@
 // The shelf this browser works with: the demo hospital's until another is opened; kept over reloads and shared by all places and windows. Leaves out showing and editing it.
-import { useSyncExternalStore } from 'react'
+import { use, useSyncExternalStore } from 'react'
 import { DEMO_SHELF } from '../../kit/demo-shelf/demo-shelf.ts'
-import { readShelf } from '../../kit/read-shelf.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 
 export interface ShelfChoice {
@@ -16,16 +15,18 @@ const KEY = 'oxwright.shelf.1'
 const DEMO: ShelfChoice = { shelf: DEMO_SHELF, isDemo: true, isKept: true }
 
 const listeners = new Set<() => void>()
-let current: ShelfChoice | null = null
+/** A promise while a kept shelf is being read. */
+let current: ShelfChoice | Promise<ShelfChoice> | null = null
 
-/** The shelf in use now. A kept one that no longer reads as a shelf is left where it is and not used. */
-export function shelfNow(): ShelfChoice {
-  current ??= keptShelf()
-  return current
+/** The shelf in use; waits while a kept one is read. One that no longer reads as a shelf is left where it is and not used. */
+export function useShelf(): ShelfChoice {
+  const now = useSyncExternalStore(subscribe, choiceNow)
+  return now instanceof Promise ? use(now) : now
 }
 
-export function useShelf(): ShelfChoice {
-  return useSyncExternalStore(subscribe, shelfNow)
+function choiceNow(): ShelfChoice | Promise<ShelfChoice> {
+  current ??= keptShelf()
+  return current
 }
 
 /** Works with this shelf from now on. `shelf` has been read by readShelf. */
@@ -55,15 +56,29 @@ function onOtherWindow(event: StorageEvent): void {
   for (const tell of listeners) tell()
 }
 
-function keptShelf(): ShelfChoice {
+/** Most people keep none, so that the reader of shelves is loaded only for those who do. */
+function keptShelf(): ShelfChoice | Promise<ShelfChoice> {
+  const kept = keptText()
+  return kept === null ? DEMO : readKept(kept)
+}
+
+async function readKept(kept: string): Promise<ShelfChoice> {
+  const { readShelf } = await import('../../kit/read-shelf.ts')
   try {
-    const kept = localStorage.getItem(KEY)
-    if (kept === null) return DEMO
     const read = readShelf(JSON.parse(kept))
     return read.ok ? { shelf: read.shelf, isDemo: false, isKept: true } : DEMO
   } catch {
-    // Blocked storage or a broken entry: the page starts with the demo shelf.
+    // A broken entry: the page starts with the demo shelf.
     return DEMO
+  }
+}
+
+function keptText(): string | null {
+  try {
+    return localStorage.getItem(KEY)
+  } catch {
+    // Blocked storage keeps nothing.
+    return null
   }
 }
 

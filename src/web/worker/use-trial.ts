@@ -6,6 +6,8 @@ import { useBench } from './bench.tsx'
 export interface TrialState {
   /** The newest answer for this case and slot, perhaps of the question before. */
   readonly tried: Tried | null
+  /** What `tried` answers. */
+  readonly answered: TrialRequest['question'] | null
   readonly isCurrent: boolean
   readonly isFailed: boolean
 }
@@ -38,6 +40,7 @@ export function useTrial(
   const isCurrent = isOfCase && got.question === question
   return {
     tried: isOfCase ? got.tried : null,
+    answered: isOfCase && got.tried !== null ? got.question : null,
     isCurrent,
     isFailed: isCurrent && got.tried === null,
   }
