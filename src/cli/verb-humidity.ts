@@ -35,6 +35,8 @@ export const humidityVerb: Verb = {
     const answer = setUpHumidity({
       case: given.case,
       setUp,
+      shelf: given.shelf,
+      ...(given.wardId === undefined ? {} : { wardId: given.wardId }),
       roomTemperatureC: decimal(words, 'room-temperature') ?? null,
       roomRelativeHumidityFraction:
         roomHumidityPercent === undefined ? null : roomHumidityPercent / PER_CENT,

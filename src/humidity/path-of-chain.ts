@@ -2,7 +2,7 @@
 import { assert } from '../errors.ts'
 import type { FamilyId } from '../kit/family-id.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
-import { humidifiersOf, mainLine, placed } from '../joining/chain.ts'
+import { feederOf, humidifiersOf, mainLine, placed } from '../joining/chain.ts'
 import type { Chain, PlacedPart } from '../joining/chain.ts'
 import type { AirwayFacts } from './facts.ts'
 import { airPerGas } from './path-of-set-up.ts'
@@ -25,17 +25,23 @@ export function familyOfChain(chain: Chain): FamilyId {
   return family
 }
 
-/** What the meters of the main line, or both meters of a jet, give together, L/min as metered; null where none is set or one is opened beyond its scale. */
+/** What the meters that feed the interface's first inlet give together, L/min as metered: both meters of a jet, not that of a
+ *  collar's mist, not that of a mask over a cannula. Null where none is set or one is opened beyond its scale. */
 export function flowOfChain(chain: Chain): number | null {
-  const set = chain.parts.filter(({ part, setting }) => {
-    return part.kind !== 'air-flowmeter' && setting.flowLpm !== undefined
-  })
-  if (set.length === 0 || set.some(isFlush)) return null
+  const set = metersOf(chain, chain.parts.length - 1)
+  if (set.length === 0 || set.some(({ setting }) => setting.isFlush === true)) return null
   return set.reduce((sum, { setting }) => sum + (setting.flowLpm ?? 0), 0)
 }
 
-function isFlush({ setting }: PlacedPart): boolean {
-  return 'isFlush' in setting && setting.isFlush === true
+/** The parts with a flow set on them that feed this one. */
+function metersOf(chain: Chain, at: number): readonly PlacedPart[] {
+  const one = placed(chain, at)
+  if (one.setting.flowLpm !== undefined) return [one]
+  const inlets = one.part.kind === 'interface' ? one.part.inlets.slice(0, 1) : one.part.inlets
+  return inlets.flatMap((end, index) => {
+    const from = end === 'air-ports' ? undefined : feederOf(chain, at, index)
+    return from === undefined || from >= at ? [] : metersOf(chain, from)
+  })
 }
 
 function stagesOf(one: PlacedPart, hasCollar: boolean): readonly Stage[] {

@@ -1,8 +1,13 @@
-// Water at the airway for a set-up of a plan on a case. Leaves out chains of parts, which name hoses and vessels.
+// Water at the airway for a set-up of a plan on a case. Leaves out how chains are found (joining).
 import type { HumidityAnswer } from '../humidity/humidity-of-path.ts'
 import { humidityOfPath } from '../humidity/humidity-of-path.ts'
+import { pathOfChain } from '../humidity/path-of-chain.ts'
 import { flowOfSetUp, pathOfSetUp, USUAL_HOSE } from '../humidity/path-of-set-up.ts'
+import { hasStage } from '../humidity/water-path.ts'
+import type { Chain } from '../joining/chain.ts'
+import { solveChains } from '../joining/solve-chains.ts'
 import type { SetUp } from '../kit/set-up.ts'
+import type { Shelf } from '../kit/shelf.ts'
 import { assumePatient } from '../patient/assume.ts'
 import type { Case } from '../patient/case.ts'
 import { medianOf } from '../units/spread.ts'
@@ -17,6 +22,9 @@ export interface SetUpHumidityQuestion {
   /** Gas leaving the heater, as set. */
   readonly heaterTemperatureC?: number | null
   readonly roomAirShare?: number | null
+  /** With a shelf the parts of its best chain count; without, or where none can be built, usual hoses stand in. */
+  readonly shelf?: Shelf
+  readonly wardId?: string
 }
 
 /** Null at flush: nobody knows the flow. */
@@ -25,8 +33,9 @@ export function setUpHumidity(question: SetUpHumidityQuestion): HumidityAnswer |
   const flowLpm = flowOfSetUp(setUp)
   if (flowLpm === null) return null
   const airway = airwayFactsOf(about, setUp.family)
-  const path = pathOfSetUp(setUp, airway)
-  const barometric = assumePatient(about).values.barometricPressureKpa.spread
+  const barometricKpa = medianOf(assumePatient(about).values.barometricPressureKpa.spread)
+  const chain = chainFor(question, barometricKpa)
+  const path = chain === null ? pathOfSetUp(setUp, airway) : pathOfChain(chain, airway)
   const answer = humidityOfPath({
     path,
     family: setUp.family,
@@ -34,14 +43,27 @@ export function setUpHumidity(question: SetUpHumidityQuestion): HumidityAnswer |
     room: {
       temperatureC: question.roomTemperatureC ?? null,
       relativeHumidityFraction: question.roomRelativeHumidityFraction ?? null,
-      barometricKpa: medianOf(barometric),
+      barometricKpa,
     },
     heaterTemperatureC: question.heaterTemperatureC ?? null,
     airway,
     roomAirShare: question.roomAirShare ?? null,
   })
-  if (!path.stages.some(({ kind }) => kind === 'hose')) return answer
+  if (chain !== null || !hasStage(path, 'hose')) return answer
   const values = { lengthM: USUAL_HOSE.lengthM }
   const assumed = { code: 'HOSES_ASSUMED', values, known: 'common-practice' } as const
   return { ...answer, assumptions: [...answer.assumptions, assumed] }
+}
+
+function chainFor(question: SetUpHumidityQuestion, barometricKpa: number): Chain | null {
+  const { case: about, setUp, shelf, wardId } = question
+  if (shelf === undefined || setUp.interfaceId === undefined) return null
+  const answer = solveChains({
+    shelf,
+    wanted: setUp,
+    patient: about.patient,
+    barometricKpa,
+    ...(wardId === undefined ? {} : { wardId }),
+  })
+  return answer.kind === 'chains' ? answer.best.chain : null
 }
