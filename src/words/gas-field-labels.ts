@@ -87,6 +87,40 @@ const GAS_LABELS: Readonly<Record<string, GasLabel>> = {
   flowmeter: { label: () => say('flowmeter') },
   tubeLengthM: { label: () => say('length of the tube into the room') },
   gasTemperatureC: { label: () => say('gas temperature') },
+  ward: { label: () => say('ward') },
+  volumeM3: { label: () => say('volume of the room') },
+  airChangesPerHour: {
+    label: () => say('air changes'),
+    help: () => say('with outside air, in an hour'),
+  },
+  oxygenLpm: { label: () => say('oxygen given to patients here') },
+  asideLpm: { label: () => say('a mask laid aside, running') },
+  shownMinutes: { label: () => say('look ahead') },
+  limitPercent: { label: () => say('limit') },
+  setting: { label: () => say('what is set') },
+  useLpm: { label: () => say('flow set') },
+  ratedFlowLpm: { label: () => say('highest flow on its label') },
+  purityPercent: {
+    label: () => say('purity at this flow, from its label'),
+    help: () => say('where empty: what such machines give in general'),
+  },
+  minutesOn: { label: () => say('running for') },
+  warmUpMinutes: { label: () => say('warms up in') },
+  ratedAltitudeM: { label: () => say('highest altitude on its label') },
+  pureFraction: {
+    label: () => say('fraction inhaled with pure oxygen'),
+    help: () => say('such as 0.32 from Bedside; shows what is left of it'),
+  },
+  liquidL: { label: () => say('liquid in the vessel') },
+  liquidDrawLpm: { label: () => say('flow drawn') },
+  evaporationLPerDay: { label: () => say('evaporates, liquid a day') },
+  item: { label: () => say('what it is') },
+  onHand: { label: () => say('on hand') },
+  usedEachDay: {
+    label: () => say('used on each of the last days'),
+    help: () => say('whole numbers with blanks between, the latest last: 3 5 2 4'),
+  },
+  leadTimeDays: { label: () => say('days until a delivery comes') },
 }
 
 export function gasLabel(name: string): string {

@@ -20,6 +20,11 @@ export const GAS_TEXT = {
 export const GAS_PARTS = {
   cylinder: () => say('Cylinders'),
   transfer: () => say('Transfer'),
+  ward: () => say('Ward demand'),
+  drill: () => say('Lights-out drill'),
+  room: () => say('Room'),
+  home: () => say('Home sources'),
+  stock: () => say('Stock'),
 } as const
 
 export type GasPart = keyof typeof GAS_PARTS

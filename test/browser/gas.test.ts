@@ -329,3 +329,232 @@ describe('transfer planner', () => {
     expect(errors).toEqual([])
   })
 })
+
+/** A part that answers by itself when opened: its answer, reload, accessibility, console. */
+interface PartTest {
+  readonly page: () => Page
+  readonly errors: () => readonly string[]
+}
+
+function opened(path: string): PartTest {
+  let page: Page
+  let errors: readonly string[]
+  beforeAll(async () => {
+    ;({ page, errors } = await openGas(app, path))
+    await page.locator('.answer').first().waitFor()
+  })
+  return { page: () => page, errors: () => errors }
+}
+
+const textOf = async (page: Page): Promise<string> =>
+  await page.locator('.gas-card').first().innerText()
+
+describe('ward demand', () => {
+  const { page, errors } = opened('/gas/ward')
+
+  it('sets the draw of a demo ward beside the formula and the simulation, and says it is invented', async () => {
+    const text = await textOf(page())
+    expect(text).toMatch(/Heron/)
+    expect(text).toMatch(/L\/min\s+drawn now/i)
+    expect(text).toMatch(/simulated: 95 of 100 times at most/i)
+    expect(text).toMatch(/from memory/)
+    expect(await page().locator('.badge-line').innerText()).toMatch(/invented/)
+  })
+
+  it('shows what one more high-flow patient does, and takes it back', async () => {
+    await page().getByLabel('Ward', { exact: true }).selectOption('plover')
+    await expectSoon(async () => await textOf(page())).toMatch(/Plover/)
+    await page().getByRole('button', { name: 'One more high-flow patient' }).click()
+    await expectSoon(async () => await textOf(page())).toMatch(
+      /One more at 60 L\/min of pure oxygen draws/,
+    )
+    expect(await textOf(page())).toMatch(/above what the branch carries/)
+    await page().getByRole('button', { name: 'Without that patient again' }).click()
+    await expectSoon(async () => await textOf(page())).not.toMatch(/One more at 60/)
+  })
+
+  it('reads a ward file, keeps it over a reload, and says what is wrong with another', async () => {
+    const ward = {
+      version: 1,
+      hospital: 'Test',
+      ward: 'Two beds',
+      supply: { area: 'ward' },
+      beds: [
+        { bed: '1', setUp: { family: 'nasal-cannula', sourceKind: 'wall-flowmeter', flowLpm: 2 } },
+        { bed: '2', setUp: { family: 'simple-mask', sourceKind: 'wall-flowmeter', flowLpm: 6 } },
+      ],
+    }
+    const read = async (text: string): Promise<void> =>
+      await page()
+        .locator('input[type="file"]')
+        .setInputFiles({
+          name: 'own.json',
+          mimeType: 'application/json',
+          buffer: Buffer.from(text),
+        })
+    await read(JSON.stringify(ward))
+    await expectSoon(async () => await textOf(page())).toMatch(/8 L\/min\s+drawn now/i)
+    await page().reload()
+    await expectSoon(async () => await textOf(page())).toMatch(/Two beds/)
+    await read(JSON.stringify({ ...ward, beds: [{ bed: '1', setUp: { family: 'hood' } }] }))
+    await page().locator('.refused').waitFor()
+    expect(await page().locator('.problems').innerText()).toMatch(/hood/)
+    await page().getByLabel('Ward', { exact: true }).selectOption('heron')
+    await expectSoon(async () => await textOf(page())).toMatch(/Heron/)
+  })
+
+  it('has no accessibility fault, folds open, and no error in the console', async () => {
+    await openFolds(page())
+    expect(await faultsEverywhere(page())).toEqual([])
+    expect(errors()).toEqual([])
+  })
+})
+
+describe('lights-out drill', () => {
+  const { page, errors } = opened('/gas/drill')
+  const rank: Readonly<Record<string, number>> = {
+    fails: 0,
+    unknown: 1,
+    minutes: 2,
+    'other-gas': 3,
+    works: 4,
+  }
+
+  it.each(['mains', 'pipeline-oxygen', 'medical-air', 'blender'])(
+    'puts the most endangered bed first when this fails: %s',
+    async (failure) => {
+      await page().getByLabel('What fails').selectOption(failure)
+      await page().locator('.gas-drill-row').first().waitFor()
+      const states = await page()
+        .locator('.gas-drill-row')
+        .evaluateAll((rows) => rows.map((row) => row.getAttribute('data-state') ?? ''))
+      const ranks = states.map((state) => rank[state] ?? -1)
+      expect(ranks.length).toBeGreaterThan(5)
+      expect(ranks).toEqual(ranks.toSorted((a, b) => a - b))
+    },
+  )
+
+  it('says what to do at every bed, and that the saturation is not computed yet', async () => {
+    await page().getByLabel('What fails').selectOption('pipeline-oxygen')
+    const rows = await page().locator('.gas-drill-row').count()
+    expect(await page().locator('.gas-drill-row .gas-boxes').count()).toBe(rows)
+    expect(await textOf(page())).toMatch(/minute by minute is not computed yet/)
+  })
+
+  it.each(['heron', 'plover', 'wren'])('prints on one page: %s', async (ward) => {
+    await page().getByLabel('Ward', { exact: true }).selectOption(ward)
+    await page().locator('.plan[data-stale="false"]').waitFor()
+    const pdf = await page().pdf({ format: 'A4' })
+    expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(1)
+  })
+
+  it('keeps what was chosen over a reload', async () => {
+    await page().getByLabel('What fails').selectOption('mains')
+    await page().reload()
+    await page().locator('.gas-drill-row').first().waitFor()
+    expect(await page().getByLabel('What fails').inputValue()).toBe('mains')
+    expect(await page().getByLabel('Ward', { exact: true }).inputValue()).toBe('wren')
+  })
+
+  it('has no accessibility fault and no error in the console', async () => {
+    expect(await faultsEverywhere(page())).toEqual([])
+    expect(errors()).toEqual([])
+  })
+})
+
+describe('room', () => {
+  const { page, errors } = opened('/gas/room')
+
+  it('stays below the limit with 6 air changes and reaches it with 1, as the worked figures', async () => {
+    expect(await textOf(page())).toMatch(/stays below the limit/)
+    expect(await textOf(page())).toMatch(/settles at\s+22\.5 %/i)
+    await fieldIn(page(), 'air changes').fill('1')
+    await expectSoon(async () => await textOf(page())).toMatch(/reaches the limit after\s+\d+ min/i)
+    expect(await textOf(page())).toMatch(/settles at\s+29\.4 %/i)
+    expect(await textOf(page())).toMatch(/air changes that hold the limit\s+3\.6 an hour/i)
+    expect(await textOf(page())).toMatch(/108 m³ an hour/)
+  })
+
+  it('says that it is a mean, and counts a mask laid aside', async () => {
+    expect(await textOf(page())).toMatch(/half a metre/)
+    await fieldIn(page(), 'a mask laid aside').fill('15')
+    await expectSoon(async () => await textOf(page())).toMatch(/laid aside with 15 L\/min running/)
+    expect(await textOf(page())).toMatch(/oxygen set free\s+75 L\/min/i)
+  })
+
+  it('refuses, keeps what is typed over a reload', async () => {
+    await fieldIn(page(), 'volume').fill('0')
+    await page().locator('.refused').waitFor()
+    await page().reload()
+    await page().locator('.refused').waitFor()
+    expect(await fieldIn(page(), 'volume').inputValue()).toBe('0')
+    await page().getByLabel('example of a place').selectOption('bay')
+    expect(await fieldIn(page(), 'volume').inputValue()).toBe('180')
+  })
+
+  it('has no accessibility fault, folds open, and no error in the console', async () => {
+    await openFolds(page())
+    expect(await faultsEverywhere(page())).toEqual([])
+    expect(errors()).toEqual([])
+  })
+})
+
+describe('home sources', () => {
+  const { page, errors } = opened('/gas/home')
+
+  it('carries the purity of a concentrator through to what is inhaled', async () => {
+    await fieldIn(page(), 'purity at this flow').fill('93')
+    await fieldIn(page(), 'fraction inhaled with pure oxygen').fill('0.32')
+    // 0.2095 + (0.32 - 0.2095)(0.93 - 0.2095)/0.7905 = 0.310
+    await expectSoon(async () => await textOf(page())).toMatch(/0\.31 in place of 0\.32/)
+    await fieldIn(page(), 'flow set').fill('6')
+    await expectSoon(async () => await textOf(page())).toMatch(/Purity not known/)
+    await fieldIn(page(), 'flow set').fill('3')
+  })
+
+  it('never converts a pulse setting', async () => {
+    await page().getByLabel('what is set').selectOption('pulse')
+    await expectSoon(async () => await textOf(page())).toMatch(/it is not converted/)
+    await page().getByLabel('what is set').selectOption('flow')
+  })
+
+  it('says how long liquid oxygen lasts with and without what evaporates', async () => {
+    const liquid = page().locator('.gas-card').nth(1)
+    await fieldIn(liquid, 'evaporates').fill('1')
+    // 30 L × 857.3 over 2 L/min is 214 h; with 857.3 L a day lost beside it 165 h.
+    await expectSoon(async () => await liquid.innerText()).toMatch(/165 h \d+ min to 214 h/)
+    expect(await liquid.innerText()).toMatch(/holds without use\s+30 days/i)
+  })
+
+  it('has no accessibility fault, folds open, and no error in the console', async () => {
+    await openFolds(page())
+    expect(await faultsEverywhere(page())).toEqual([])
+    expect(errors()).toEqual([])
+  })
+})
+
+describe('stock', () => {
+  const { page, errors } = opened('/gas/stock')
+
+  it('says use a day, days left and when to order, the scarcest first', async () => {
+    expect(await textOf(page())).toMatch(/use a day\s+5\b/i)
+    expect(await textOf(page())).toMatch(/days left\s+8\.4 days/i)
+    await fieldIn(page(), 'on hand').first().fill('400')
+    await expectSoon(async () => await textOf(page())).toMatch(/days left\s+80 days/i)
+    const names = await page().locator('.answer h2').allInnerTexts()
+    expect(names[0]).toMatch(/non-rebreather/i)
+  })
+
+  it('refuses what is no list of whole numbers and keeps it', async () => {
+    await fieldIn(page(), 'used on each').first().fill('3 4 x')
+    await page().locator('.refused').waitFor()
+    await page().reload()
+    await page().locator('.refused').waitFor()
+    expect(await fieldIn(page(), 'used on each').first().inputValue()).toBe('3 4 x')
+  })
+
+  it('has no accessibility fault and no error in the console', async () => {
+    expect(await faultsEverywhere(page())).toEqual([])
+    expect(errors()).toEqual([])
+  })
+})

@@ -1,5 +1,8 @@
 // What the Gas page asks the core for, across the border of its worker. Leaves out how it is carried.
 import type { Course, TransferPlan, TransferQuestion } from '../../supply/transfer.ts'
+import type { LightsOut } from '../../supply/lights-out.ts'
+import type { WardDemand } from '../../supply/ward-demand.ts'
+import type { WardFile } from '../../supply/ward.ts'
 import type { Answer } from '../worker/core-api.ts'
 
 export interface TransferRequest {
@@ -14,6 +17,14 @@ export interface TransferAnswer {
   readonly stopped: { readonly course: Course; readonly isCovered: boolean } | null
 }
 
+/** The demand with its simulation as numbers alone: a function does not cross the border. */
+export type WardSummary = Omit<WardDemand, 'simulation'> & {
+  readonly simulation: Omit<WardDemand['simulation'], 'shareAbove'>
+  readonly shareAboveDesign: number
+}
+
 export interface GasApi {
+  readonly ward: (ward: WardFile) => Answer<WardSummary>
+  readonly drill: (ward: WardFile) => Answer<LightsOut>
   readonly transfer: (request: TransferRequest) => Answer<TransferAnswer>
 }

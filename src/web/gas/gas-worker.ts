@@ -2,11 +2,24 @@
 import { expose } from 'comlink'
 import { isDomainError, problemOf } from '../../errors.ts'
 import { DEMO_SHELF } from '../../kit/demo-shelf/demo-shelf.ts'
+import { lightsOut } from '../../supply/lights-out.ts'
+import { wardDemand } from '../../supply/ward-demand.ts'
 import { planTransfer, whenItStandsStill } from '../../supply/transfer.ts'
 import type { Answer } from '../worker/core-api.ts'
 import type { GasApi } from './gas-api.ts'
 
 const api: GasApi = {
+  ward: (ward) =>
+    answered(() => {
+      const { simulation, ...demand } = wardDemand({ ward, shelf: DEMO_SHELF })
+      const { shareAbove, ...numbers } = simulation
+      return {
+        ...demand,
+        simulation: numbers,
+        shareAboveDesign: shareAbove(demand.designLpm),
+      }
+    }),
+  drill: (ward) => answered(() => lightsOut(ward, DEMO_SHELF)),
   transfer: ({ question, stopLegIndex }) =>
     answered(() => {
       const plan = planTransfer({ ...question, shelf: DEMO_SHELF })

@@ -5,6 +5,11 @@ import { GAS_PARTS, GAS_TEXT, gasStandingText } from '../../words/gas-page-text.
 import type { GasPart } from '../../words/gas-page-text.ts'
 import { CylindersPart } from '../gas/cylinders-part.tsx'
 import { GasUnitSwitch } from '../gas/gas-unit-switch.tsx'
+import { DrillPart } from '../gas/drill-part.tsx'
+import { HomePart } from '../gas/home-part.tsx'
+import { RoomPart } from '../gas/room-part.tsx'
+import { StockPart } from '../gas/stock-part.tsx'
+import { WardPart } from '../gas/ward-part.tsx'
 import { TransferPart } from '../gas/transfer-part.tsx'
 import '../styles/gas.css'
 
@@ -15,6 +20,11 @@ const PARTS: readonly {
 }[] = [
   { id: 'cylinder', path: '/gas', Part: CylindersPart },
   { id: 'transfer', path: '/gas/transfer', Part: TransferPart },
+  { id: 'ward', path: '/gas/ward', Part: WardPart },
+  { id: 'drill', path: '/gas/drill', Part: DrillPart },
+  { id: 'room', path: '/gas/room', Part: RoomPart },
+  { id: 'home', path: '/gas/home', Part: HomePart },
+  { id: 'stock', path: '/gas/stock', Part: StockPart },
 ]
 
 export function GasPage() {

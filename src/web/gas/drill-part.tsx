@@ -1,0 +1,126 @@
+// The lights-out drill: every bed of a ward when one thing fails, most endangered first, on one page to print. Leaves out the patients' saturation, which is not computed yet.
+import type { Remote } from 'comlink'
+import { useCallback } from 'react'
+import { Button } from 'react-aria-components'
+import { FAILURES } from '../../supply/bed-outage.ts'
+import type { Failure } from '../../supply/bed-outage.ts'
+import type { BedDrill } from '../../supply/lights-out.ts'
+import type { WardFile } from '../../supply/ward.ts'
+import {
+  bedName,
+  DRILL_TEXT,
+  endangeredText,
+  failureName,
+  outageText,
+  sheetHeadText,
+  WARD_TEXT,
+} from '../../words/gas-ward-text.ts'
+import { setUpShortText } from '../../words/set-up-text.ts'
+import { supplyText } from '../../words/supply-text.ts'
+import { ChoiceField } from '../parts/choice-field.tsx'
+import type { GasApi } from './gas-api.ts'
+import { GasRefused } from './gas-refused.tsx'
+import { useKeptForm } from './kept-form.ts'
+import { useGasAnswer } from './use-gas-answer.ts'
+import { useWard } from './use-ward.ts'
+import { WardChoice } from './ward-choice.tsx'
+
+const START = { texts: { failure: 'pipeline-oxygen' }, rows: [] }
+
+export function DrillPart() {
+  const chosen = useWard()
+  const { form, change } = useKeptForm('drill', START)
+  const failure = FAILURES.find((one) => one === form.texts['failure']) ?? 'pipeline-oxygen'
+  const ask = useCallback(
+    async (core: Remote<GasApi>, ward: WardFile) => await core.drill(ward),
+    [],
+  )
+  const answer = useGasAnswer(chosen.ward, ask)
+  return (
+    <>
+      <p className="section-help">{DRILL_TEXT.help()}</p>
+      <section className="gas-card" aria-label={DRILL_TEXT.sheet()}>
+        <div className="gas-result">
+          {answer.kind === 'refused' ? <GasRefused problems={answer.problems} /> : null}
+          {answer.kind === 'failed' ? <p className="gas-act">{answer.failure}</p> : null}
+          {answer.kind === 'answered' ? (
+            <Sheet
+              ward={answer.question}
+              beds={answer.value.byFailure[failure]}
+              failure={failure}
+              isStale={answer.isStale}
+            />
+          ) : null}
+        </div>
+        <div className="gas-form">
+          <ChoiceField
+            field="drill.failure"
+            label={DRILL_TEXT.fails()}
+            value={failure}
+            onChoose={(text) => change({ ...form, texts: { ...form.texts, failure: text } })}
+            choices={FAILURES.map((one) => ({ value: one, text: failureName(one) }))}
+          />
+          <WardChoice chosen={chosen} />
+        </div>
+      </section>
+    </>
+  )
+}
+
+function Sheet(props: {
+  readonly ward: WardFile
+  readonly beds: readonly BedDrill[]
+  readonly failure: Failure
+  readonly isStale: boolean
+}) {
+  const { ward, beds, failure } = props
+  const used = beds.filter(({ answer }) => answer.feed !== 'empty')
+  const worst = used.filter(({ outages }) => ['fails', 'unknown'].includes(outages[failure].state))
+  return (
+    <div className="plan gas-sheet" data-stale={props.isStale}>
+      {ward.isInvented === true ? <p className="badge-line">{WARD_TEXT.demo()}</p> : null}
+      <div className="answer">
+        <h2>{sheetHeadText({ ward: ward.ward, failure: failureName(failure) })}</h2>
+        <output className={worst.length > 0 ? 'gas-act' : 'why'}>
+          {endangeredText(worst.length, used.length)}
+        </output>
+      </div>
+      <section className="section">
+        <h2>{DRILL_TEXT.beds()}</h2>
+        <ol className="gas-drill">
+          {used.map((bed) => (
+            <DrillRow key={bed.answer.bed.bed} bed={bed} failure={failure} />
+          ))}
+        </ol>
+      </section>
+      <p className="why">{DRILL_TEXT.notComputed()}</p>
+      <Button className="button" onPress={() => window.print()}>
+        {DRILL_TEXT.print()}
+      </Button>
+    </div>
+  )
+}
+
+function DrillRow({ bed, failure }: { readonly bed: BedDrill; readonly failure: Failure }) {
+  const { answer } = bed
+  const outage = bed.outages[failure]
+  return (
+    <li className="gas-drill-row" data-state={outage.state}>
+      <div>
+        <h3>{bedName(answer.bed.bed, answer.bed.code)}</h3>
+        <p className="gas-drill-set-up">
+          {answer.setUp === null ? '' : setUpShortText(answer.setUp)}
+        </p>
+      </div>
+      <div>
+        <p className="gas-drill-state">{outageText(outage)}</p>
+        <p>{outage.remarks.map(supplyText).join('; ')}</p>
+      </div>
+      <ul className="gas-boxes" aria-label={DRILL_TEXT.doThis()}>
+        {outage.actions.map((action) => (
+          <li key={action.code}>{supplyText(action)}</li>
+        ))}
+      </ul>
+    </li>
+  )
+}
