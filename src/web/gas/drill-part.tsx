@@ -40,6 +40,16 @@ export function DrillPart() {
     <>
       <p className="section-help">{DRILL_TEXT.help()}</p>
       <section className="gas-card" aria-label={DRILL_TEXT.sheet()}>
+        <div className="gas-form">
+          <ChoiceField
+            field="drill.failure"
+            label={DRILL_TEXT.fails()}
+            value={failure}
+            onChoose={(text) => change({ ...form, texts: { ...form.texts, failure: text } })}
+            choices={FAILURES.map((one) => ({ value: one, text: failureName(one) }))}
+          />
+          <WardChoice chosen={chosen} />
+        </div>
         <div className="gas-result">
           {answer.kind === 'refused' ? <GasRefused problems={answer.problems} /> : null}
           {answer.kind === 'failed' ? <p className="gas-act">{answer.failure}</p> : null}
@@ -51,16 +61,6 @@ export function DrillPart() {
               isStale={answer.isStale}
             />
           ) : null}
-        </div>
-        <div className="gas-form">
-          <ChoiceField
-            field="drill.failure"
-            label={DRILL_TEXT.fails()}
-            value={failure}
-            onChoose={(text) => change({ ...form, texts: { ...form.texts, failure: text } })}
-            choices={FAILURES.map((one) => ({ value: one, text: failureName(one) }))}
-          />
-          <WardChoice chosen={chosen} />
         </div>
       </section>
     </>
@@ -104,6 +104,8 @@ function Sheet(props: {
 function DrillRow({ bed, failure }: { readonly bed: BedDrill; readonly failure: Failure }) {
   const { answer } = bed
   const outage = bed.outages[failure]
+  // What the state says already is not said twice.
+  const remarks = outage.remarks.filter(({ code }) => code !== 'WORKS_ON')
   return (
     <li className="gas-drill-row" data-state={outage.state}>
       <div>
@@ -114,7 +116,7 @@ function DrillRow({ bed, failure }: { readonly bed: BedDrill; readonly failure: 
       </div>
       <div>
         <p className="gas-drill-state">{outageText(outage)}</p>
-        <p>{outage.remarks.map(supplyText).join('; ')}</p>
+        <p>{remarks.map(supplyText).join('; ')}</p>
       </div>
       <ul className="gas-boxes" aria-label={DRILL_TEXT.doThis()}>
         {outage.actions.map((action) => (

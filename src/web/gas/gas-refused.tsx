@@ -8,7 +8,7 @@ import type { FieldProblem } from './read-form.ts'
 export function GasRefused({ problems }: { readonly problems: readonly FieldProblem[] }) {
   return (
     <div className="refused">
-      <h3>{GAS_TEXT.refusedHeading()}</h3>
+      <h2>{GAS_TEXT.refusedHeading()}</h2>
       <p>{GAS_TEXT.refusedWhy()}</p>
       <ul className="problems">
         {problems.map((problem) => (

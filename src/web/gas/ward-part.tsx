@@ -36,15 +36,15 @@ export function WardPart() {
     <>
       <p className="section-help">{WARD_TEXT.help()}</p>
       <section className="gas-card" aria-label={WARD_TEXT.picture()}>
+        <div className="gas-form">
+          <WardChoice chosen={chosen} />
+        </div>
         <div className="gas-result">
           {answer.kind === 'refused' ? <GasRefused problems={answer.problems} /> : null}
           {answer.kind === 'failed' ? <p className="gas-act">{answer.failure}</p> : null}
           {answer.kind === 'answered' ? (
             <WardResult ward={answer.question} summary={answer.value} isStale={answer.isStale} />
           ) : null}
-        </div>
-        <div className="gas-form">
-          <WardChoice chosen={chosen} />
         </div>
       </section>
     </>

@@ -17,13 +17,15 @@ const PARTS: readonly {
   readonly id: GasPart
   readonly path: string
   readonly Part: ComponentType
+  /** Shows pressures or volumes of gas. */
+  readonly hasUnits?: boolean
 }[] = [
-  { id: 'cylinder', path: '/gas', Part: CylindersPart },
-  { id: 'transfer', path: '/gas/transfer', Part: TransferPart },
+  { id: 'cylinder', path: '/gas', Part: CylindersPart, hasUnits: true },
+  { id: 'transfer', path: '/gas/transfer', Part: TransferPart, hasUnits: true },
   { id: 'ward', path: '/gas/ward', Part: WardPart },
   { id: 'drill', path: '/gas/drill', Part: DrillPart },
   { id: 'room', path: '/gas/room', Part: RoomPart },
-  { id: 'home', path: '/gas/home', Part: HomePart },
+  { id: 'home', path: '/gas/home', Part: HomePart, hasUnits: true },
   { id: 'stock', path: '/gas/stock', Part: StockPart },
 ]
 
@@ -46,7 +48,7 @@ export function GasPage() {
             </Link>
           ))}
         </nav>
-        <GasUnitSwitch />
+        {shown?.hasUnits === true ? <GasUnitSwitch /> : null}
       </div>
       {shown === undefined ? null : <shown.Part />}
       <p className="gas-standing">{gasStandingText()}</p>
