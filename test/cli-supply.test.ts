@@ -91,3 +91,109 @@ describe('oxwright cylinder', () => {
     expect(faults('cylinder', { format: 'oxwright-cylinder-1' })).not.toEqual([])
   })
 })
+
+const HERON_WAY = ['transfer', 'examples/transfers/heron-to-scanner.yaml', '--now', '14:05']
+
+describe('oxwright transfer', () => {
+  it('says first what to take, when to change, when it is empty', () => {
+    const { code, out, err } = cli(HERON_WAY)
+    expect({ code, err }).toEqual({ code: EXIT.ok, err: '' })
+    expect(out.split('\n')[0]).toMatch(/^Take \d × /)
+    expect(out).toMatch(/Empty at \d\d:\d\d; the way ends at 15:01/)
+    expect(out).toContain('stands still 20 min')
+    expect(out).toContain('The cylinder stays outside the scanner room')
+    expect(out).toContain('not computed yet')
+    expect(out).not.toMatch(/NaN|undefined|\[object|Infinity/)
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100)
+  })
+
+  it('prints the sheet: valve open, gauge read, spare, flow felt; secured; fire', () => {
+    const { out } = cli([...HERON_WAY, '--sheet'])
+    const boxes = out.split('\n').filter((line) => line.startsWith('[ ] '))
+    expect(boxes).toHaveLength(10)
+    for (const word of ['Valve open', 'Gauge read', 'felt', 'Spare', 'secured', 'No smoking'])
+      expect(boxes.join('\n')).toContain(word)
+    expect(out).toContain('Invented: an example, no patient.')
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100)
+  })
+
+  it('leaves with code 4 and says first that oxygen runs out, where the store does not suffice', () => {
+    const { code, out } = cli(['transfer', 'examples/transfers/wren-short.yaml', '--now', '09:30'])
+    expect(code).toBe(EXIT.nothingReaches)
+    expect(out.split('\n')[0]).toContain('Oxygen runs out on the way')
+  })
+
+  it('shows what is inhaled on each leg where a case is named', () => {
+    const words = ['transfer', 'examples/transfers/plover-by-air.yaml', '--now', '09:30']
+    const { out } = cli([...words, '--case', 'examples/non-rebreather-mask.yaml'])
+    expect(out).toMatch(/inhaled/)
+    expect(out).toMatch(/helicopter .* 0\.\d+\n/)
+    expect(out).toContain('gives 86 % of the oxygen pressure at the start')
+  })
+
+  it('prints JSON that fits its schema', () => {
+    for (const file of ['heron-to-scanner', 'plover-by-air', 'wren-short']) {
+      const words = ['transfer', `examples/transfers/${file}.yaml`, '--now', '10:00', '--json']
+      for (const more of [[], ['--case', 'examples/simple-mask.json']])
+        expect(faults('transfer-plan', JSON.parse(cli([...words, ...more]).out))).toEqual([])
+    }
+    expect(faults('transfer-plan', {})).not.toEqual([])
+  })
+
+  it('refuses a file that is none, with every problem', () => {
+    expect(cli(['transfer']).err).toContain('transfer needs a transfer file')
+    const { code, err } = cli(['transfer', 'examples/wards/heron.yaml'])
+    expect(code).toBe(EXIT.badInput)
+    expect(err).toContain('the transfer file cannot be used as it stands')
+    expect(err).toContain('legs')
+  })
+})
+
+describe('oxwright ward-demand', () => {
+  it('says draw and design first, then every bed, one more patient, and what is not known', () => {
+    const { code, out, err } = cli(['ward-demand', 'examples/wards/heron.yaml'])
+    expect({ code, err }).toEqual({ code: EXIT.ok, err: '' })
+    expect(out.split('\n')[0]).toMatch(/^Heron draws [\d.]+ L\/min .* design formula gives 35\.5/)
+    expect(out.match(/^\d+ +(?:H-|\s)/gm)).toHaveLength(18)
+    expect(out).toContain('not known')
+    expect(out).toContain('from memory')
+    expect(out).toContain('It adds')
+    expect(out).not.toMatch(/NaN|undefined|\[object|Infinity/)
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100)
+  })
+
+  it('prints the drill for every failure, or one', () => {
+    const all = cli(['ward-demand', 'examples/wards/plover.yaml', '--drill']).out
+    for (const failure of ['mains power', 'pipeline oxygen', 'medical air', 'the blender'])
+      expect(all).toContain(`${failure} fails`)
+    const one = cli(['ward-demand', 'examples/wards/plover.yaml', '--failure', 'blender']).out
+    expect(one).not.toContain('mains power fails')
+    expect(one.indexOf('fails at once')).toBeLessThan(one.indexOf('still works'))
+    for (const line of all.split('\n')) expect(line.length).toBeLessThanOrEqual(100)
+  })
+
+  it('takes the same seed to the same demand', () => {
+    const out = (seed: string): string =>
+      cli(['ward-demand', 'examples/wards/wren.yaml', '--json', '--seed', seed]).out
+    expect(out('2')).toBe(out('2'))
+    expect(out('3')).not.toBe(out('2'))
+  })
+
+  it('prints JSON that fits its schema', () => {
+    for (const file of ['heron', 'plover', 'wren']) {
+      const answer: unknown = JSON.parse(
+        cli(['ward-demand', `examples/wards/${file}.yaml`, '--json']).out,
+      )
+      expect(faults('ward-demand', answer)).toEqual([])
+    }
+    expect(faults('ward-demand', {})).not.toEqual([])
+  })
+
+  it('refuses wrong use and a file that is none', () => {
+    expect(cli(['ward-demand']).err).toContain('ward-demand needs a ward file')
+    const wrong = cli(['ward-demand', 'examples/wards/heron.yaml', '--failure', 'blendr'])
+    expect(wrong).toMatchObject({ code: EXIT.usage })
+    expect(wrong.err).toContain('did you mean blender?')
+    expect(cli(['ward-demand', 'examples/nasal-cannula.json']).code).toBe(EXIT.badInput)
+  })
+})

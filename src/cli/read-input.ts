@@ -7,6 +7,9 @@ import type { Shelf } from '../kit/shelf.ts'
 import type { Case } from '../patient/case.ts'
 import { readCase } from '../patient/read-case.ts'
 import type { CaseWarning } from '../patient/warnings.ts'
+import { readTransfer, type TransferFile } from '../supply/read-transfer.ts'
+import { readWard } from '../supply/read-ward.ts'
+import type { WardFile } from '../supply/ward.ts'
 import { CLI_WORDS } from '../words/cli-text.ts'
 import { InputError } from './failure.ts'
 import { readText } from './terminal.ts'
@@ -28,6 +31,18 @@ export function shelfFrom(path: string | undefined): Shelf {
   const read = readShelf(parsed(CLI_WORDS.theShelf, readText(path)))
   if (!read.ok) throw new InputError(CLI_WORDS.theShelf, read.problems)
   return read.shelf
+}
+
+export function transferFrom(path: string): TransferFile {
+  const read = readTransfer(parsed(CLI_WORDS.theTransfer, readText(path)))
+  if (!read.ok) throw new InputError(CLI_WORDS.theTransfer, read.problems)
+  return read.transfer
+}
+
+export function wardFrom(path: string): WardFile {
+  const read = readWard(parsed(CLI_WORDS.theWard, readText(path)))
+  if (!read.ok) throw new InputError(CLI_WORDS.theWard, read.problems)
+  return read.ward
 }
 
 /** YAML 1.2 holds JSON; what looks like JSON is read by the stricter reader, for its better messages. */

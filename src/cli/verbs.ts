@@ -7,6 +7,8 @@ import { evidenceVerb } from './verb-evidence.ts'
 import { humidityVerb } from './verb-humidity.ts'
 import { planVerb } from './verb-plan.ts'
 import { sheetVerb } from './verb-sheet.ts'
+import { transferVerb } from './verb-transfer.ts'
+import { wardDemandVerb } from './verb-ward-demand.ts'
 
 export type { VerbName }
 
@@ -16,5 +18,7 @@ export const VERBS: Readonly<Record<VerbName, Verb>> = {
   humidity: humidityVerb,
   cylinder: cylinderVerb,
   sheet: sheetVerb,
+  transfer: transferVerb,
+  'ward-demand': wardDemandVerb,
   evidence: evidenceVerb,
 }

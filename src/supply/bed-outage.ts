@@ -90,7 +90,9 @@ function mixer(answer: BedAnswer, failure: Failure, place: OutagePlace): Outcome
       const remarks = [
         supplyRemark('GIVES_AIR_ONLY'),
         ...rest.remarks.filter(({ code }) => code !== 'NO_GAS_AT_ALL'),
-        supplyRemark('DRAW_AT_RESERVOIR_MASK', { flowLpm: RESERVOIR_MASK_LPM }),
+        ...(rest.state === 'minutes'
+          ? [supplyRemark('DRAW_AT_RESERVOIR_MASK', { flowLpm: RESERVOIR_MASK_LPM })]
+          : []),
       ]
       return { ...rest, remarks }
     }

@@ -154,7 +154,10 @@ function pressureRemarksOf(
   const { barometricKpa, inspiredPo2Share } = place
   if (Math.abs(barometricKpa - context.startKpa) < PRESSURE_SAID_KPA) return []
   return [
-    supplyRemark('THIN_AIR', { barometricKpa, inspiredPo2Share }),
+    supplyRemark(inspiredPo2Share < 1 ? 'THIN_AIR' : 'DENSER_AIR', {
+      barometricKpa,
+      inspiredPo2Share,
+    }),
     ...(place.leg.barometricPressureKpa === undefined
       ? [supplyRemark('CABIN_PRESSURE_ASSUMED', { altitudeM: place.leg.altitudeM ?? 0 })]
       : []),

@@ -73,7 +73,7 @@ describe('ward demand', () => {
   it('says what the file does not tell', () => {
     const bare: WardFile = { ...HERON, supply: { area: 'ward' } }
     expect(codes(bare)).toEqual(
-      expect.arrayContaining(['BRANCH_LIMIT_UNKNOWN', 'AUTONOMY_UNKNOWN', 'SET_UP_NOT_KNOWN']),
+      expect.arrayContaining(['BRANCH_LIMIT_UNKNOWN', 'AUTONOMY_UNKNOWN', 'BEDS_NOT_COUNTED']),
     )
     expect(codes(HERON)).toContain('SUPPLY_WARD_INVENTED')
     expect(codes(DEMO_WARDS.plover)).toContain('BIAS_FLOW_UNKNOWN')

@@ -88,10 +88,7 @@ export function wardDemand(question: DemandQuestion): WardDemand {
       ...(ward.isInvented === true ? [supplyRemark('SUPPLY_WARD_INVENTED')] : []),
       ...demandRemarks(ward, { drawnLpm, designLpm }),
       ...outletRemarks(ward, beds),
-      ...beds
-        .filter(({ feed }) => feed === 'unknown')
-        .map(() => supplyRemark('SET_UP_NOT_KNOWN'))
-        .slice(0, 1),
+      ...unknownRemarks(beds),
       ...beds
         .flatMap(({ drawn }) => drawn?.remarks ?? [])
         .filter(({ code }) => code === 'BIAS_FLOW_UNKNOWN')
@@ -103,6 +100,13 @@ export function wardDemand(question: DemandQuestion): WardDemand {
       }),
     ],
   }
+}
+
+function unknownRemarks(beds: readonly BedAnswer[]): readonly SupplyRemark[] {
+  const unknown = beds.filter(({ feed }) => feed === 'unknown').map(({ bed }) => bed.bed)
+  return unknown.length === 0
+    ? []
+    : [supplyRemark('BEDS_NOT_COUNTED', { beds: unknown.join(', ') })]
 }
 
 function autonomyOf(ward: WardFile, wardLpm: number, barometricKpa: number): Autonomy {

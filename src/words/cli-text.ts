@@ -185,6 +185,53 @@ export const VERB_HELP = {
       'sheet examples/tracheostomy-mask.json',
       'sheet examples/simple-mask.json --set-up non-rebreather/adult@wall-15#15 --pdf sheet.pdf --paper letter',
       'sheet examples/nasal-cannula.json --set-up nasal-cannula/adult@cylinder-flush#2 --water 2 --gauge 137bar --base-url https://oxwright.example',
+  transfer: {
+    usage: 'transfer FILE',
+    summary: say('which cylinders a way needs, when to change them, and the sheet to print'),
+    options: [
+      { option: '--now HH:MM', help: say('when the way begins (default: this machine’s clock)') },
+      { option: '--sheet', help: say('the transfer sheet to print, with boxes to tick') },
+      { option: '--case FILE', help: say('case of the patient: what is inhaled on each leg') },
+      {
+        option: '--shelf FILE',
+        help: say('the ward’s own shelf, JSON or YAML (default: the demo shelf)'),
+      },
+      { option: '--units UNIT', help: say('bar, psi or kPa in the answer (default bar)') },
+      { option: '--volume UNIT', help: say('L or ft3 in the answer (default L)') },
+      ...COMMON,
+    ],
+    examples: [
+      'transfer examples/transfers/heron-to-scanner.yaml --now 14:05',
+      'transfer examples/transfers/heron-to-scanner.yaml --now 14:05 --sheet',
+      'transfer examples/transfers/plover-by-air.yaml --case examples/non-rebreather-mask.yaml --json',
+    ],
+  },
+  'ward-demand': {
+    usage: 'ward-demand FILE',
+    summary: say('what a ward draws against its supply, and the lights-out drill'),
+    options: [
+      { option: '--drill', help: say('the lights-out drill, a table for each failure') },
+      {
+        option: '--failure ID',
+        help: say('the drill for one failure: mains, pipeline-oxygen, medical-air, blender'),
+      },
+      {
+        option: '--more-flow FLOW',
+        help: say('flow of one more high-flow patient, L/min (default 60)'),
+      },
+      { option: '--more-fraction F', help: say('and the fraction set (default 1)') },
+      { option: '--draws N', help: say('draws of the simulation, 100–100000 (default 4000)') },
+      { option: '--seed N', help: say('another sample of the same size (default 1)') },
+      {
+        option: '--shelf FILE',
+        help: say('the ward’s own shelf, JSON or YAML (default: the demo shelf)'),
+      },
+      ...COMMON,
+    ],
+    examples: [
+      'ward-demand examples/wards/heron.yaml',
+      'ward-demand examples/wards/plover.yaml --drill',
+      'ward-demand examples/wards/wren.yaml --more-flow 20 --more-fraction 0.5 --json',
     ],
   },
   evidence: {
@@ -210,11 +257,11 @@ export const EXIT_CODE_HELP: readonly { readonly code: number; readonly meaning:
   { code: 0, meaning: say('done') },
   { code: 1, meaning: say('a bug in this program, or it is not installed') },
   { code: 2, meaning: say('wrong use: unknown verb, option or value') },
-  { code: 3, meaning: say('bad case or shelf: every problem is listed') },
+  { code: 3, meaning: say('bad case, shelf or file: every problem is listed') },
   {
     code: 4,
     meaning: say(
-      'nothing on the shelf is likely to reach the goal, or the named set-up is ruled out',
+      'nothing on the shelf is likely to reach the goal, the named set-up is ruled out, or the store does not hold what a way needs',
     ),
   },
   { code: 5, meaning: say('a solid evidence table is missed') },
@@ -401,6 +448,8 @@ export const CLI_WORDS = {
   seeHelp: say('{program} --help tells more', { program: CLI_NAME }),
   theCase: say('the case'),
   theShelf: say('the shelf'),
+  theTransfer: say('the transfer file'),
+  theWard: say('the ward file'),
   bug: say(
     'This is a bug in oxwright. Please report it with the command and the case that showed it:',
   ),

@@ -14,13 +14,12 @@ export const OUTAGE_TEXTS = {
   NO_CYLINDER_AT_BED: () => say('no cylinder at the bed'),
   ON_BATTERY: (v) =>
     say('{minutes} on its battery', { minutes: minutesLeftText(numberOf(v, 'minutes')) }),
-  BATTERY_NOT_STATED: () => say('not known: the battery time is not in the file'),
-  PLANT_NOT_STATED: () => say('not known: the file does not say what feeds the pipeline'),
+  BATTERY_NOT_STATED: () => say('the battery time is not in the file'),
+  PLANT_NOT_STATED: () => say('the file does not say what feeds the pipeline'),
   PLANT_STOPS: () =>
     say('the pipeline is fed by a concentrator plant, which stops; its reserve holds for a time'),
-  MIXER_DRIVE_NOT_STATED: () =>
-    say('not known: the file does not say whether the mixer needs power'),
-  SET_UP_NOT_KNOWN: () => say('not known: the file does not say what is on'),
+  MIXER_DRIVE_NOT_STATED: () => say('the file does not say whether the mixer needs power'),
+  SET_UP_NOT_KNOWN: () => say('the file does not say what is on'),
   GIVES_AIR_ONLY: () => say('gives air only: the fraction falls to 0.21'),
   GIVES_OXYGEN_ONLY: (v) =>
     say('gives oxygen only: the fraction rises from {set} to 1, the flow may fall', {
@@ -28,8 +27,7 @@ export const OUTAGE_TEXTS = {
     }),
   NO_GAS_AT_ALL: () => say('no gas at all'),
   BREATHES_ROOM_AIR: () => say('breathes room air: not touched'),
-  CYLINDER_NOT_STATED: () =>
-    say('not known: the file names no cylinder at the bed that it runs on'),
+  CYLINDER_NOT_STATED: () => say('the file names no cylinder at the bed that it runs on'),
   DRAW_AT_RESERVOIR_MASK: (v) =>
     say('reckoned for a reservoir mask at {flow}', { flow: drawText(numberOf(v, 'flowLpm')) }),
   HEATER_STOPS: () => say('the heater stops: gas turns dry and cold, water collects in the hose'),

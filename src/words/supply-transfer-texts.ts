@@ -65,6 +65,14 @@ export const TRANSFER_TEXTS = {
         share: percentText(numberOf(v, 'inspiredPo2Share')),
       },
     ),
+  DENSER_AIR: (v) =>
+    say(
+      'At {pressure} the same fraction gives {share} of the oxygen pressure at the start: the flow may be too much there; set it anew.',
+      {
+        pressure: pressureText({ pressureKpa: numberOf(v, 'barometricKpa'), unit: 'kPa' }),
+        share: percentText(numberOf(v, 'inspiredPo2Share')),
+      },
+    ),
   FRACTION_ON_THE_WAY_NOT_MODELLED: () =>
     say('What is inhaled there is not modelled: no case of the patient was given.'),
   CABIN_PRESSURE_ASSUMED: (v) =>

@@ -49,6 +49,10 @@ export const WARD_TEXTS = {
       has: numberText(numberOf(v, 'has'), 1),
     }),
   OUTLETS_NOT_STATED: () => say('How many outlets each bed has is not in the file.'),
+  BEDS_NOT_COUNTED: (v) =>
+    say('The file does not say what is on at bed {beds}: its draw is not counted.', {
+      beds: textOf(v, 'beds'),
+    }),
   AUTONOMY_UNKNOWN: () =>
     say('What stands behind the pipeline is not in the file: no hours are given.'),
   SIMULATION_ASSUMES: (v) =>

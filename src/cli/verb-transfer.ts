@@ -1,0 +1,122 @@
+// `oxwright transfer FILE`: what a transfer needs, which cylinders, when to change; and the sheet to print. Leaves out how it is laid out.
+import { clockAfter, type ClockTime } from '../supply/duration.ts'
+import { questionOf, type TransferFile } from '../supply/read-transfer.ts'
+import {
+  planTransfer,
+  whenItStandsStill,
+  type Course,
+  type TransferPlan,
+} from '../supply/transfer.ts'
+import type { Shelf } from '../kit/shelf.ts'
+import type { GasUnits } from '../words/supply-value.ts'
+import { supplyText } from '../words/supply-text.ts'
+import { EXIT } from './exit-codes.ts'
+import { jsonText } from './json-output.ts'
+import { timeOfDay, type TimeOfDay } from './quantities.ts'
+import { caseFrom, shelfFrom, transferFrom } from './read-input.ts'
+import { toldBody, toldRemarks } from './supply-json.ts'
+import { transferLines } from './transfer-lines.ts'
+import { transferSheetLines } from './transfer-sheet-lines.ts'
+import { COMMON_OPTIONS, type Verb } from './verb.ts'
+import { GAS_UNIT_OPTIONS, gasUnitsOf } from './verb-cylinder.ts'
+
+export const TRANSFER_JSON_FORMAT = 'oxwright-transfer-1'
+
+export interface TransferAnswer {
+  readonly file: TransferFile
+  readonly plan: TransferPlan
+  readonly shelf: Shelf
+  readonly units: GasUnits
+  /** Minutes of the way as clock times. */
+  readonly clock: (minute: number) => ClockTime
+  /** Every lift when it stands still, and every leg asked for. */
+  readonly stops: readonly {
+    readonly legIndex: number
+    readonly course: Course
+    readonly isCovered: boolean
+  }[]
+}
+
+export const transferVerb: Verb = {
+  options: {
+    ...COMMON_OPTIONS,
+    ...GAS_UNIT_OPTIONS,
+    shelf: 'text',
+    case: 'text',
+    now: 'text',
+    sheet: 'switch',
+  },
+  takesCase: true,
+  takes: 'transfer',
+  run: ({ words, terminal, version }) => {
+    const file = transferFrom(words.positionals[0] ?? '')
+    const shelf = shelfFrom(words.texts.get('shelf'))
+    const casePath = words.texts.get('case')
+    const known = casePath === undefined ? {} : { case: caseFrom(casePath).case }
+    const plan = planTransfer({ ...questionOf(file, shelf), ...known })
+    const now = timeOfDay(words, 'now')
+    const answer: TransferAnswer = {
+      file,
+      plan,
+      shelf,
+      units: gasUnitsOf(words),
+      clock: (minute) => clockAfter(now, minute),
+      stops: stopsOf(plan),
+    }
+    if (words.switches.has('json')) terminal.out(transferJson(answer, { now, version }))
+    else if (words.switches.has('sheet')) terminal.out(transferSheetLines(answer).join('\n'))
+    else terminal.out(transferLines(answer).join('\n'))
+    return plan.choice.missingL > 0 ? EXIT.nothingReaches : EXIT.ok
+  },
+}
+
+function stopsOf(plan: TransferPlan): TransferAnswer['stops'] {
+  return plan.legs.flatMap(({ leg }, legIndex) =>
+    leg.kind === 'lift' ? [{ legIndex, ...whenItStandsStill(plan, { legIndex }) }] : [],
+  )
+}
+
+function transferJson(
+  { file, plan, stops }: TransferAnswer,
+  run: { readonly now: TimeOfDay; readonly version: string },
+): string {
+  const { legs, choice } = plan
+  return jsonText({
+    format: TRANSFER_JSON_FORMAT,
+    version: run.version,
+    bed: file.bed ?? null,
+    code: file.code ?? null,
+    isInvented: file.isInvented ?? false,
+    startsAt: run.now,
+    reserve: plan.reserve,
+    need: plan.need,
+    legs: legs.map((leg) => ({
+      kind: leg.leg.kind,
+      fromMinute: leg.fromMinute,
+      untilMinute: leg.untilMinute,
+      feed: leg.leg.feed ?? 'carried',
+      barometricKpa: leg.barometricKpa,
+      inspiredPo2Share: leg.inspiredPo2Share,
+      effectiveO2Fraction: leg.effectiveO2Fraction,
+      carriedLpm: leg.carriedLpm,
+      worstCarriedLpm: leg.worstCarriedLpm,
+      setUp: toldBody(leg),
+      remarks: toldRemarks(leg.remarks),
+    })),
+    choice: {
+      ...choice,
+      notUsed: choice.notUsed.map(({ row, reason }) => ({
+        rowId: row.id,
+        reason: { ...reason, text: supplyText(reason) },
+      })),
+      remarks: toldRemarks(choice.remarks),
+    },
+    course: plan.course,
+    worstCourse: plan.worstCourse,
+    worstMissingL: plan.worstMissingL,
+    stops: stops.map(({ legIndex, course, isCovered }) => ({ legIndex, isCovered, course })),
+    remarks: toldRemarks(plan.remarks),
+    checks: toldRemarks(plan.checks),
+    saturationPath: plan.saturationPath,
+  })
+}
