@@ -185,6 +185,8 @@ export const VERB_HELP = {
       'sheet examples/tracheostomy-mask.json',
       'sheet examples/simple-mask.json --set-up non-rebreather/adult@wall-15#15 --pdf sheet.pdf --paper letter',
       'sheet examples/nasal-cannula.json --set-up nasal-cannula/adult@cylinder-flush#2 --water 2 --gauge 137bar --base-url https://oxwright.example',
+    ],
+  },
   transfer: {
     usage: 'transfer FILE',
     summary: say('which cylinders a way needs, when to change them, and the sheet to print'),

@@ -101,32 +101,32 @@ export function stopLine(of: {
   readonly arrives: ClockTime
   readonly isCovered: boolean
 }): string {
-  const values = {
-    leg: of.leg,
-    number: numberText(of.number, 1),
-    minutes: numberText(of.minutes, 1),
-    arrives: clockTimeText(of.arrives),
-    change: of.changeAt.map(clockTimeText).join(', '),
-    empty: of.emptyAt === null ? '' : clockTimeText(of.emptyAt),
-  }
+  const { leg, isCovered } = of
+  const number = numberText(of.number, 1)
+  const minutes = numberText(of.minutes, 1)
+  const arrives = clockTimeText(of.arrives)
   if (of.emptyAt === null)
-    return say(
-      'Leg {number} ({leg}) stands still {minutes} min: the way ends at {arrives}.',
-      values,
-    )
-  if (!of.isCovered)
+    return say('Leg {number} ({leg}) stands still {minutes} min: the way ends at {arrives}.', {
+      number,
+      leg,
+      minutes,
+      arrives,
+    })
+  const empty = clockTimeText(of.emptyAt)
+  if (!isCovered)
     return say(
       'Leg {number} ({leg}) stands still {minutes} min: empty at {empty}, before the way ends at {arrives}.',
-      values,
+      { number, leg, minutes, empty, arrives },
     )
-  return of.changeAt.length === 0
+  const change = of.changeAt.map(clockTimeText).join(', ')
+  return change === ''
     ? say(
         'Leg {number} ({leg}) stands still {minutes} min: empty at {empty}, the way ends at {arrives}.',
-        values,
+        { number, leg, minutes, empty, arrives },
       )
     : say(
         'Leg {number} ({leg}) stands still {minutes} min: change at {change}, empty at {empty}, the way ends at {arrives}.',
-        values,
+        { number, leg, minutes, change, empty, arrives },
       )
 }
 
