@@ -11,12 +11,14 @@ import { HIGH_FLOW_ROWS } from './rows/high-flow-measured.ts'
 import { HUMIDITY_ROWS } from './rows/humidity-measured.ts'
 import { INFANT_TABLE_ROWS } from './rows/infant-tables.ts'
 import { LOW_FLOW_ROWS } from './rows/low-flow-formula.ts'
+import { SUPPLY_ROWS } from './rows/gas-supply.ts'
 import { MASK_ROWS } from './rows/reservoir-measured.ts'
 import { TREND_ROWS } from './rows/trends.ts'
 import { PRACTICE_ROWS } from './rows/usual-practice.ts'
 
 export const EVIDENCE_ROWS: readonly EvidenceRow[] = [
   ...GAS_ROWS,
+  ...SUPPLY_ROWS,
   ...BLOOD_ROWS,
   ...BODY_ROWS,
   ...HANDBOOK_CANNULA_ROWS,

@@ -38,6 +38,7 @@ export type Quantity =
   | 'vapour-pressure'
   | 'humidity'
   | 'volume'
+  | 'duration'
   | 'rate'
   | 'size'
   | 'index'

@@ -55,6 +55,8 @@ import {
   highFlowPressureWidthCmH2o,
 } from './high-flow-effects.ts'
 
+import { SUPPLY_FORMULAS } from './supply-formulas.ts'
+
 type Given = Readonly<Record<string, number>>
 
 const METERS: readonly FlowmeterKind[] = [
@@ -66,6 +68,7 @@ const METERS: readonly FlowmeterKind[] = [
 
 const FORMULAS = {
   ...HUMIDITY_FORMULAS,
+  ...SUPPLY_FORMULAS,
   'entrainment-ratio': (g: Given) =>
     entrainmentRatio({ targetO2Fraction: of(g, 'target'), airO2Fraction: of(g, 'air') }),
   'entrainment-total-flow': (g: Given) =>

@@ -121,6 +121,10 @@ export const SOURCES = {
     citation: 'Numa AH, Newth CJ. J Appl Physiol 1996;80:1485-1489',
     doi: '10.1152/jappl.1996.80.5.1485',
   },
+  Stewart1991: {
+    citation: 'Stewart RB, Jacobsen RT, Wagner W. J Phys Chem Ref Data 1991;20:917-1021',
+  },
+  Htm2006: { citation: 'Health Technical Memorandum 02-01 part A, 2006 (from memory)' },
   Rusconi1994: { citation: 'Rusconi F et al. Pediatrics 1994;94:350-355' },
   WHO2006: { citation: 'WHO child growth standards 2006' },
   ARDSNet2000: {

@@ -43,6 +43,7 @@ export const QUANTITY_NAMES: Names<Quantity> = {
   'vapour-pressure': say('vapour pressure'),
   humidity: say('humidity'),
   volume: say('volume'),
+  duration: say('time it lasts'),
   rate: say('rate'),
   size: say('size of the body'),
   index: say('index'),
