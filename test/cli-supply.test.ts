@@ -71,12 +71,14 @@ describe('oxwright cylinder', () => {
     expect(err).toContain(text)
   })
 
-  it.each([PLAIN.with(4, '500bar'), PLAIN.with(2, '1500'), PLAIN.with(6, '1000')])(
-    'refuses a number outside what there is',
-    (...words) => {
-      expect(cli(words.flat()).code).toBe(EXIT.badInput)
-    },
-  )
+  it.each([
+    PLAIN.with(4, '500bar'),
+    PLAIN.with(2, '1500'),
+    PLAIN.with(6, '1000'),
+    [...PLAIN, '--leak=-1'],
+  ])('refuses a number outside what there is', (...words) => {
+    expect(cli(words.flat()).code).toBe(EXIT.badInput)
+  })
 
   it('prints JSON that fits its schema, closed or open, with a case or a flow', () => {
     for (const more of [[], ['--closed'], ['--used-at=-10'], ['--read-at', '40']]) {

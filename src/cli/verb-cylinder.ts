@@ -1,4 +1,5 @@
 // `oxwright cylinder`: how long one cylinder lasts for what is really drawn. Leaves out stores and ways.
+import { requireWithin } from '../errors.ts'
 import { DEMO_SHELF } from '../kit/demo-shelf/demo-shelf.ts'
 import { barometricPressureKpa } from '../physics/atmosphere.ts'
 import { siteKpa } from './site-pressure.ts'
@@ -23,6 +24,7 @@ export const CYLINDER_JSON_FORMAT = 'oxwright-cylinder-1'
 /** Left in it where nothing is typed: 14 bar, which is 200 psi (common practice). */
 export const LEFT_KPA = kpaFromBar(14)
 const READ_AT_C = 20
+const BESIDE_LPM_MAX = 100
 
 export const GAS_UNIT_OPTIONS = { units: 'text', volume: 'text' } as const
 
@@ -138,8 +140,7 @@ function drawOf(words: ParsedWords): Draw {
   const barometric = (otherwise: number): number =>
     altitudeM === undefined ? otherwise : barometricPressureKpa(altitudeM)
   if (flowLpm !== undefined) {
-    const drawLpm =
-      flowLpm + (beside.jetLpm ?? 0) + (beside.leakLpm ?? 0) + (beside.biasFlowLpm ?? 0)
+    const drawLpm = flowLpm + besideLpm(beside)
     return { drawLpm, drawn: null, barometricKpa: barometric(barometricPressureKpa(0)) }
   }
   const { case: patientCase } = caseFrom(casePath ?? '')
@@ -161,4 +162,12 @@ function besideOf(words: ParsedWords): BesideFlows {
     ...(jetLpm === undefined ? {} : { jetLpm }),
     ...(leakLpm === undefined ? {} : { leakLpm }),
   }
+}
+
+/** Beside a flow typed as oxygen, each counts as oxygen; none may be negative, which would hide a draw. */
+function besideLpm(beside: BesideFlows): number {
+  return Object.entries(beside).reduce((sum, [path, value]) => {
+    const bounds = { path, value, min: 0, max: BESIDE_LPM_MAX, unit: 'L/min' }
+    return sum + requireWithin({ ...bounds, code: 'FLOW_OUT_OF_RANGE' })
+  }, 0)
 }

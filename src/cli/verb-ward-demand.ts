@@ -25,7 +25,7 @@ export interface WardAnswer {
   readonly failure: Failure | undefined
 }
 
-const DRAWS = { min: 100, max: 100_000 }
+const DRAWS = { min: 64, max: 100_000 }
 const SEED = { min: 0, max: 4_294_967_295 }
 
 export const wardDemandVerb: Verb = {

@@ -40,7 +40,7 @@ export interface SimulatedDemand {
 /** Meter positions from which each draw takes one. */
 const METER_POSITIONS = [0.05, 0.15, 0.25, 0.35, 0.45, 0.55, 0.65, 0.75, 0.85, 0.95]
 
-/** Valid 100–100 000 draws, shares 0–1 that together leave room, else COUNT_ or PROBABILITY_OUT_OF_RANGE. Without errors and changes it
+/** Valid 64–100 000 draws, shares 0–1 that together leave room, else COUNT_ or PROBABILITY_OUT_OF_RANGE. Without errors and changes it
  *  is the plain sum (ward-demand.test.ts). */
 export function simulatedDemand(
   beds: readonly BedAnswer[],
@@ -103,7 +103,7 @@ function at(sorted: readonly number[], share: number): number {
 
 function checkRule(rule: SimulationRule): void {
   const { draws, seed, awayShare, upShare, downShare } = rule
-  requireWithin({ code: 'COUNT_OUT_OF_RANGE', path: 'draws', value: draws, min: 100, max: 100_000 })
+  requireWithin({ code: 'COUNT_OUT_OF_RANGE', path: 'draws', value: draws, min: 64, max: 100_000 })
   requireWithin({ code: 'VALUE_OUT_OF_RANGE', path: 'seed', value: seed, min: 0, max: 2 ** 32 - 1 })
   for (const [path, value] of Object.entries({ awayShare, upShare, downShare }))
     requireWithin({ code: 'PROBABILITY_OUT_OF_RANGE', path, value, min: 0, max: 1 })

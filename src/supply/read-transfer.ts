@@ -139,7 +139,7 @@ function readLeg(node: Node): PlannedLeg | undefined {
   const minutes = requiredNumber(node, 'minutes', SUPPLY_NUMBERS.minutes)
   const setUp = readSetUpField(node)
   const rest = given({
-    delayMinutes: readNumber(node, 'delayMinutes', SUPPLY_NUMBERS.minutes),
+    delayMinutes: readNumber(node, 'delayMinutes', SUPPLY_NUMBERS.delayMinutes),
     beside: readBeside(node),
     feed: readChoice(node, 'feed', { choices: ['carried', 'place'] }),
     altitudeM: readNumber(node, 'altitudeM', SUPPLY_NUMBERS.altitudeM),

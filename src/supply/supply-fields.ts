@@ -23,6 +23,8 @@ export const SUPPLY_NUMBERS = {
   count: { code: 'COUNT_OUT_OF_RANGE', unit: '1', min: 0, max: 1000 },
   outlets: { code: 'COUNT_OUT_OF_RANGE', unit: '1', min: 0, max: 20 },
   minutes: MINUTES,
+  /** A delay leaves room for a leg that stands still besides. */
+  delayMinutes: { ...MINUTES, max: 1200 },
   besideLpm: { ...LPM, min: 0, max: 100 },
   supplyLpm: { ...LPM, min: 1, max: 100_000 },
   regulatorLpm: { ...LPM, min: 0.1, max: 100 },

@@ -1,4 +1,5 @@
 // What a ward draws against what its pipework was designed for, its outlets, and the hours that manifold or tank last; and what one more patient does. Leaves out pressure loss in pipes.
+import { requireWithin } from '../errors.ts'
 import type { Shelf } from '../kit/shelf.ts'
 import type { SetUpOnNow } from '../patient/case.ts'
 import {
@@ -63,7 +64,7 @@ export function wardDemand(question: DemandQuestion): WardDemand {
   const beds = ward.beds.map((bed) => bedAnswer(bed, place))
   const drawnLpm = sum(beds.map(({ pipelineLpm }) => pipelineLpm))
   const designLpm = designFlowLpm({ area: ward.supply.area, places: ward.beds.length })
-  const setUp = question.oneMore ?? ONE_MORE_HIGH_FLOW
+  const setUp = checkedMore(question.oneMore ?? ONE_MORE_HIGH_FLOW)
   const moreLpm = bedAnswer({ bed: '', setUp }, place).pipelineLpm
   const rule = question.simulation ?? USUAL_SIMULATION
   const autonomy = autonomyOf(ward, drawnLpm, barometricKpa)
@@ -107,6 +108,19 @@ function unknownRemarks(beds: readonly BedAnswer[]): readonly SupplyRemark[] {
   return unknown.length === 0
     ? []
     : [supplyRemark('BEDS_NOT_COUNTED', { beds: unknown.join(', ') })]
+}
+
+function checkedMore(setUp: SetUpOnNow): SetUpOnNow {
+  if (setUp.flowLpm === 'flush') return setUp
+  const bounds = {
+    path: 'oneMore.flowLpm',
+    value: setUp.flowLpm,
+    min: 0.01,
+    max: 100,
+    unit: 'L/min',
+  }
+  requireWithin({ ...bounds, code: 'FLOW_OUT_OF_RANGE' })
+  return setUp
 }
 
 function autonomyOf(ward: WardFile, wardLpm: number, barometricKpa: number): Autonomy {

@@ -130,7 +130,7 @@ export const VERB_HELP = {
       { option: '--altitude M', help: say('altitude of use, m (default 0)') },
       {
         option: '--bias FLOW',
-        help: say('bias flow of a ventilator as source, L/min, with --case'),
+        help: say('bias flow of a ventilator as source, L/min; beside --flow it counts as oxygen'),
       },
       { option: '--jet FLOW', help: say('jet nebuliser for drugs driven by oxygen, L/min') },
       { option: '--leak FLOW', help: say('known leak, L/min') },
@@ -222,7 +222,7 @@ export const VERB_HELP = {
         help: say('flow of one more high-flow patient, L/min (default 60)'),
       },
       { option: '--more-fraction F', help: say('and the fraction set (default 1)') },
-      { option: '--draws N', help: say('draws of the simulation, 100–100000 (default 4000)') },
+      { option: '--draws N', help: say('draws of the simulation, 64–100000 (default 4000)') },
       { option: '--seed N', help: say('another sample of the same size (default 1)') },
       {
         option: '--shelf FILE',

@@ -182,4 +182,28 @@ export const FAULTS: readonly Fault[] = [
     red: ['dead-space-0.5-7.5'],
     inTests: false,
   },
+  {
+    id: 'oxygen in a cylinder taken for an ideal gas',
+    file: 'src/physics/real-gas-oxygen.ts',
+    find: /state\.temperatureK \* \(1 \+ slope\)/,
+    replace: 'state.temperatureK * (1 + 0 * slope)',
+    red: ['oxygen-contents-137-15', 'cylinder-minutes-2-137-14-10'],
+    inTests: false,
+  },
+  {
+    id: 'what is left in the cylinder counted as usable',
+    file: 'src/supply/cylinder.ts',
+    find: /Math\.max\(0, heldMolPerL - leftMolPerL\)/,
+    replace: 'Math.max(0, heldMolPerL - 0 * leftMolPerL)',
+    red: ['cylinder-minutes-2-137-14-10', 'cylinder-minutes-10-150-10-5'],
+    inTests: true,
+  },
+  {
+    id: 'reserve of a transfer forgotten',
+    file: 'src/supply/transport.ts',
+    find: /const extraMinutes = reservedMinutes - plannedMinutes/,
+    replace: 'const extraMinutes = 0 * (reservedMinutes - plannedMinutes)',
+    red: ['transfer-need-16-10-2-0'],
+    inTests: false,
+  },
 ]
