@@ -1,11 +1,13 @@
 // The gas verbs of the command line: answers, refusals, JSON against its schema. Leaves out whether the numbers are right, which src/supply tests.
-import { readFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, it } from 'vitest'
 import { EXIT } from '../src/cli/exit-codes.ts'
 import { cli } from './support/cli.ts'
 import { ROOT } from './support/files.ts'
+import { parseXml } from './support/xml.ts'
 
 const ajv = new Ajv2020({
   allErrors: true,
@@ -117,6 +119,16 @@ describe('oxwright transfer', () => {
       expect(boxes.join('\n')).toContain(word)
     expect(out).toContain('Invented: an example, no patient.')
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100)
+  })
+
+  it('writes the timeline of the cylinders', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'oxwright-supply-'))
+    const svg = join(folder, 'timeline.svg')
+    expect(cli([...HERON_WAY, '--svg', svg]).out).toContain(
+      `timeline of the cylinders written to ${svg}`,
+    )
+    expect(parseXml(readFileSync(svg, 'utf8')).name).toBe('svg')
+    rmSync(folder, { recursive: true })
   })
 
   it('leaves with code 4 and says first that oxygen runs out, where the store does not suffice', () => {

@@ -1,4 +1,5 @@
 // `oxwright transfer FILE`: what a transfer needs, which cylinders, when to change; and the sheet to print. Leaves out how it is laid out.
+import { timelineSvg } from '../pictures/gas-timeline.ts'
 import { clockAfter, type ClockTime } from '../supply/duration.ts'
 import { questionOf, type TransferFile } from '../supply/read-transfer.ts'
 import {
@@ -8,6 +9,7 @@ import {
   type TransferPlan,
 } from '../supply/transfer.ts'
 import type { Shelf } from '../kit/shelf.ts'
+import { CLI_WORDS } from '../words/cli-text.ts'
 import type { GasUnits } from '../words/supply-value.ts'
 import { supplyText } from '../words/supply-text.ts'
 import { EXIT } from './exit-codes.ts'
@@ -17,6 +19,7 @@ import { caseFrom, shelfFrom, transferFrom } from './read-input.ts'
 import { toldBody, toldRemarks } from './supply-json.ts'
 import { transferLines } from './transfer-lines.ts'
 import { transferSheetLines } from './transfer-sheet-lines.ts'
+import { writeText } from './terminal.ts'
 import { COMMON_OPTIONS, type Verb } from './verb.ts'
 import { GAS_UNIT_OPTIONS, gasUnitsOf } from './verb-cylinder.ts'
 
@@ -45,6 +48,7 @@ export const transferVerb: Verb = {
     case: 'text',
     now: 'text',
     sheet: 'switch',
+    svg: 'text',
   },
   takesCase: true,
   takes: 'transfer',
@@ -63,11 +67,30 @@ export const transferVerb: Verb = {
       clock: (minute) => clockAfter(now, minute),
       stops: stopsOf(plan),
     }
+    const svgPath = words.texts.get('svg')
+    if (svgPath !== undefined) writeText(svgPath, pictureOf(plan, now))
     if (words.switches.has('json')) terminal.out(transferJson(answer, { now, version }))
     else if (words.switches.has('sheet')) terminal.out(transferSheetLines(answer).join('\n'))
-    else terminal.out(transferLines(answer).join('\n'))
+    else {
+      terminal.out(transferLines(answer).join('\n'))
+      if (svgPath !== undefined) terminal.out(`\n${CLI_WORDS.timelineWritten} ${svgPath}`)
+    }
     return plan.choice.missingL > 0 ? EXIT.nothingReaches : EXIT.ok
   },
+}
+
+function pictureOf({ legs, course, need }: TransferPlan, leaveAt: TimeOfDay): string {
+  return timelineSvg({
+    legs: legs.map(({ leg, fromMinute, untilMinute }) => ({
+      kind: leg.kind,
+      fromMinute,
+      untilMinute,
+    })),
+    course,
+    reservedMinutes: need.reservedMinutes,
+    leaveAt,
+    mode: 'file',
+  })
 }
 
 function stopsOf(plan: TransferPlan): TransferAnswer['stops'] {

@@ -193,6 +193,7 @@ export const VERB_HELP = {
     options: [
       { option: '--now HH:MM', help: say('when the way begins (default: this machine’s clock)') },
       { option: '--sheet', help: say('the transfer sheet to print, with boxes to tick') },
+      { option: '--svg FILE', help: say('write the timeline: cylinders over the legs of the way') },
       { option: '--case FILE', help: say('case of the patient: what is inhaled on each leg') },
       {
         option: '--shelf FILE',
@@ -205,6 +206,7 @@ export const VERB_HELP = {
     examples: [
       'transfer examples/transfers/heron-to-scanner.yaml --now 14:05',
       'transfer examples/transfers/heron-to-scanner.yaml --now 14:05 --sheet',
+      'transfer examples/transfers/plover-by-air.yaml --now 9:30 --svg timeline.svg',
       'transfer examples/transfers/plover-by-air.yaml --case examples/non-rebreather-mask.yaml --json',
     ],
   },
@@ -463,6 +465,7 @@ export const CLI_WORDS = {
   inhaled: say('one breath of the middle patient'),
   reachWritten: say('reach chart written to'),
   ribbonWritten: say('breath ribbon written to'),
+  timelineWritten: say('timeline of the cylinders written to'),
   mind: say('mind'),
   table: say('set-ups'),
   ruledOut: say('ruled out'),
