@@ -14,6 +14,7 @@ import { NO_PINS, withPin } from './pins.ts'
 import type { Pins } from './pins.ts'
 import { onNowShown, shownOf } from './shown.ts'
 import { ShownPane } from './shown-pane.tsx'
+import { TwoMetre } from './two-metre.tsx'
 
 /** Loaded with the first pin. */
 const Compare = lazy(async () => ({ default: (await import('./compare.tsx')).Compare }))
@@ -43,6 +44,7 @@ export const PlanView = memo(function PlanView(props: PlanViewProps) {
           <Lines lines={plan.missing.map(remarkText)} />
         </section>
       )}
+      <TwoMetre plan={plan} shown={shown} />
       {first === undefined ? (
         <p className="answer-name">{ANSWER_WORDS.nothing}</p>
       ) : (
