@@ -1,4 +1,4 @@
-// Takes the pictures of docs/screenshots: the page at three sizes, light and dark. `--full` takes whole pages, `--case ID` another example, `--out FOLDER` elsewhere.
+// Takes the pictures of docs/screenshots: every place at three sizes, light and dark. `--place NAME` takes one, `--full` whole pages, `--case ID` another example, `--out FOLDER` elsewhere.
 import { mkdirSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
@@ -15,12 +15,21 @@ const SIZES = [
 ]
 const LOOKS = ['light', 'dark']
 const ARGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run']
-const WAIT_MS = 120_000
+const WAIT_MS = 240_000
+
+/** Each place by its name, its address, and what must be there before it is taken. A new place is one line here. */
+const PLACES = [
+  { name: 'bedside', path: '', ready: '.result[aria-busy="false"] .picture svg' },
+  { name: 'gas', path: 'gas', ready: 'main h1' },
+  { name: 'evidence', path: 'evidence', ready: '.evidence .picture svg' },
+  { name: 'settings', path: 'settings', ready: '.settings h1' },
+]
 
 const { values } = parseArgs({
   options: {
     full: { type: 'boolean', default: false },
     case: { type: 'string' },
+    place: { type: 'string' },
     out: { type: 'string', default: join(ROOT, 'docs', 'screenshots') },
   },
 })
@@ -35,24 +44,26 @@ mkdirSync(values.out, { recursive: true })
 const { server, url } = await serve({ folder: WEB_DIST, host: '127.0.0.1', port: 0 })
 const browser = await chromium.launch({ executablePath, args: ARGS })
 try {
-  // The answer is computed once a page; sizes and looks are changed on the same page.
-  const page = await browser.newPage({ viewport: SIZES[0] })
-  await page.goto(url)
-  if (values.case !== undefined) await page.locator('#field-example').selectOption(values.case)
-  for (const size of SIZES) {
-    await page.setViewportSize(size)
-    for (const look of LOOKS) {
-      await page.locator(`.look-choice input[value="${look}"]`).check({ force: true })
-      await page.waitForSelector('.working[data-working="false"]', {
-        timeout: WAIT_MS,
-        state: 'attached',
-      })
-      await page.waitForSelector('.picture svg', { timeout: WAIT_MS })
-      await page.evaluate(() => window.scrollTo(0, 0))
-      const path = join(values.out, `bedside-${size.width}x${size.height}-${look}.png`)
-      await page.screenshot({ path, fullPage: values.full })
-      console.log(`${path} ${Math.round(statSync(path).size / 1024)} kB`)
+  const context = await browser.newContext({ viewport: SIZES[0], serviceWorkers: 'block' })
+  const wanted = PLACES.filter(({ name }) => values.place === undefined || values.place === name)
+  for (const place of wanted) {
+    // The answer is computed once a page; sizes and looks are changed on the same page.
+    const page = await context.newPage()
+    await page.goto(url + place.path)
+    if (place.name === 'bedside' && values.case !== undefined)
+      await page.locator('#field-example').selectOption(values.case)
+    for (const size of SIZES) {
+      await page.setViewportSize(size)
+      for (const look of LOOKS) {
+        await page.locator(`.header .look-choice input[value="${look}"]`).check({ force: true })
+        await page.locator(place.ready).first().waitFor({ timeout: WAIT_MS })
+        await page.evaluate(() => window.scrollTo(0, 0))
+        const path = join(values.out, `${place.name}-${size.width}x${size.height}-${look}.png`)
+        await page.screenshot({ path, fullPage: values.full })
+        console.log(`${path} ${Math.round(statSync(path).size / 1024)} kB`)
+      }
     }
+    await page.close()
   }
 } finally {
   await browser.close()

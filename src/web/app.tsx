@@ -4,6 +4,7 @@ import { Link, Route, Switch, useLocation } from 'wouter'
 import { CHOOSABLE_QUANTITIES } from '../units/choosable.ts'
 import { PAGE_WORDS } from '../words/web-page-text.ts'
 import { UpdateBar } from './offline/update-bar.tsx'
+import { FarSwitch } from './parts/far-switch.tsx'
 import { LookSwitch } from './parts/look-switch.tsx'
 import { PLACES, SETTINGS_PATH } from './places.tsx'
 import type { Place } from './places.tsx'
@@ -24,7 +25,10 @@ export function App() {
           <strong>{PAGE_WORDS.name}</strong> <span>{PAGE_WORDS.tagline}</span>
         </p>
         <PlaceMenu />
-        <LookSwitch />
+        <div className="switches">
+          {path === '/' ? <FarSwitch /> : null}
+          <LookSwitch />
+        </div>
       </header>
       <Suspense fallback={<p className="place-loading">{PAGE_WORDS.opening}</p>}>
         <Switch key={drawn}>

@@ -49,6 +49,8 @@ describe('two-metre mode', () => {
     // Digits of 2 cm on a usual screen of 38 pixels per centimetre, told apart from more than two metres.
     const box = await page.locator('.far-value').boundingBox()
     expect(box?.height ?? 0).toBeGreaterThan(100)
+    // On one line.
+    expect(box?.width ?? 0).toBeGreaterThan(box?.height ?? 0)
     expect(await sidewaysPx(page)).toBe(0)
     expect(await accessibilityFaults(page)).toEqual([])
     const box2 = await leave().boundingBox()

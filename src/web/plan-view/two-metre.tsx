@@ -23,16 +23,10 @@ export interface TwoMetreProps {
   readonly shown: Shown | null
 }
 
-/** One tap leads in and one tap out. */
+/** Shown while the mode is set (parts/far-switch.tsx leads in) and there is an answer; one tap leads out. */
 export function TwoMetre({ plan, shown }: TwoMetreProps) {
   const { isTwoMetre } = useSettings()
-  if (shown === null) return null
-  if (isTwoMetre) return <Far plan={plan} shown={shown} />
-  return (
-    <Button className="button far-enter" onPress={() => changeSettings({ isTwoMetre: true })}>
-      {FAR_WORDS.enter}
-    </Button>
-  )
+  return isTwoMetre && shown !== null ? <Far plan={plan} shown={shown} /> : null
 }
 
 function Far({ plan, shown }: { readonly plan: Plan; readonly shown: Shown }) {
@@ -66,12 +60,12 @@ function Far({ plan, shown }: { readonly plan: Plan; readonly shown: Shown }) {
       </p>
       {row === null ? null : (
         <p className="far-fact">
-          {FAR_WORDS.saturation} <strong>{saturationText(row, plan.goal)}</strong>
+          {FAR_WORDS.saturation}: <strong>{saturationText(row, plan.goal)}</strong>
         </p>
       )}
       {row === null ? null : (
         <p className="far-fact">
-          {FAR_WORDS.holds} <strong>{holdsText(row)}</strong>
+          {FAR_WORDS.holds}: <strong>{holdsText(row)}</strong>
         </p>
       )}
       <Button className="button far-leave" onPress={leave}>
