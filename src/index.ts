@@ -152,6 +152,7 @@ export type { HumidityAnswer, HumidityQuestion } from './humidity/humidity-of-pa
 export type { AirwayFacts } from './humidity/facts.ts'
 export type { Stage, WaterPath } from './humidity/water-path.ts'
 export { perBodyLitreMg, perOwnLitreMg, saturatedMgPerLBtps } from './humidity/body-litre.ts'
+export { shelfHumidity } from './planning/shelf-humidity.ts'
 export { setUpHumidity } from './planning/set-up-humidity.ts'
 export { airwayFactsOf } from './planning/airway-facts.ts'
 

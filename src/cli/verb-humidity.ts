@@ -1,6 +1,6 @@
 // `oxwright humidity CASE`: water at the airway on the set-up on now or a named one. Leaves out oxygen.
 import { setUpOfOnNow } from '../planning/on-now.ts'
-import { setUpHumidity } from '../planning/set-up-humidity.ts'
+import { shelfHumidity } from '../planning/shelf-humidity.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import { humidityFlushText } from '../words/humidity-text.ts'
 import { EXIT } from './exit-codes.ts'
@@ -32,7 +32,7 @@ export const humidityVerb: Verb = {
     const given = planWords(run)
     const setUp = setUpFor(given, words.texts.get('set-up'))
     const roomHumidityPercent = decimal(words, 'room-humidity')
-    const answer = setUpHumidity({
+    const answer = shelfHumidity({
       case: given.case,
       setUp,
       shelf: given.shelf,

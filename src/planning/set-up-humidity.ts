@@ -5,9 +5,7 @@ import { pathOfChain } from '../humidity/path-of-chain.ts'
 import { flowOfSetUp, pathOfSetUp, USUAL_HOSE } from '../humidity/path-of-set-up.ts'
 import { hasStage } from '../humidity/water-path.ts'
 import type { Chain } from '../joining/chain.ts'
-import { solveChains } from '../joining/solve-chains.ts'
 import type { SetUp } from '../kit/set-up.ts'
-import type { Shelf } from '../kit/shelf.ts'
 import { assumePatient } from '../patient/assume.ts'
 import type { Case } from '../patient/case.ts'
 import { medianOf } from '../units/spread.ts'
@@ -22,9 +20,8 @@ export interface SetUpHumidityQuestion {
   /** Gas leaving the heater, as set. */
   readonly heaterTemperatureC?: number | null
   readonly roomAirShare?: number | null
-  /** With a shelf the parts of its best chain count; without, or where none can be built, usual hoses stand in. */
-  readonly shelf?: Shelf
-  readonly wardId?: string
+  /** The parts that count; without them usual hoses stand in. */
+  readonly chain?: Chain | null
 }
 
 /** Null at flush: nobody knows the flow. */
@@ -34,7 +31,7 @@ export function setUpHumidity(question: SetUpHumidityQuestion): HumidityAnswer |
   if (flowLpm === null) return null
   const airway = airwayFactsOf(about, setUp.family)
   const barometricKpa = medianOf(assumePatient(about).values.barometricPressureKpa.spread)
-  const chain = chainFor(question, barometricKpa)
+  const chain = question.chain ?? null
   const path = chain === null ? pathOfSetUp(setUp, airway) : pathOfChain(chain, airway)
   const answer = humidityOfPath({
     path,
@@ -53,17 +50,4 @@ export function setUpHumidity(question: SetUpHumidityQuestion): HumidityAnswer |
   const values = { lengthM: USUAL_HOSE.lengthM }
   const assumed = { code: 'HOSES_ASSUMED', values, known: 'common-practice' } as const
   return { ...answer, assumptions: [...answer.assumptions, assumed] }
-}
-
-function chainFor(question: SetUpHumidityQuestion, barometricKpa: number): Chain | null {
-  const { case: about, setUp, shelf, wardId } = question
-  if (shelf === undefined || setUp.interfaceId === undefined) return null
-  const answer = solveChains({
-    shelf,
-    wanted: setUp,
-    patient: about.patient,
-    barometricKpa,
-    ...(wardId === undefined ? {} : { wardId }),
-  })
-  return answer.kind === 'chains' ? answer.best.chain : null
 }
