@@ -1,10 +1,12 @@
 // `oxwright sheet CASE`: the bedside sheet of one set-up as text, JSON or a page of PDF. Leaves out what stands on it.
 import { makePlan } from '../planning/plan.ts'
+import type { Chain } from '../joining/chain.ts'
 import { narrowShelf } from '../kit/narrow-shelf.ts'
 import { MODEL_VERSION } from '../planning/plan.ts'
 import type { Plan } from '../planning/plan-types.ts'
 import { writeFragment } from '../sheet/fragment.ts'
 import type { SheetCylinderInput, SheetRequest } from '../sheet/fragment.ts'
+import { sheetChain } from '../sheet/sheet-chain.ts'
 import { makeSheet } from '../sheet/sheet.ts'
 import type { NoSheet } from '../sheet/sheet.ts'
 import { sheetState } from '../sheet/validity.ts'
@@ -57,7 +59,8 @@ export const sheetVerb: Verb = {
     const setUpId = words.texts.get('set-up') ?? plan.ranked[0]?.id
     if (setUpId === undefined) return refuse(terminal, plan.missing.map(remarkText))
     const request = requestOf(run, given, setUpId)
-    const answer = makeSheet({ request, plan, shelf: given.shelf })
+    const chain = chainOf(given, plan, setUpId)
+    const answer = makeSheet({ request, plan, shelf: given.shelf, chain })
     if (!answer.ok) return refuse(terminal, noSheetLines(answer))
     const { sheet } = answer
     const state = sheetState(sheet, request.madeAt)
@@ -81,6 +84,18 @@ function planOf(given: PlanWords, namedId: string | undefined): Plan {
     shelf: setUp === null ? given.shelf : narrowShelf(given.shelf, setUp),
     draws: given.draws,
     seed: given.seed,
+    ...(given.wardId === undefined ? {} : { wardId: given.wardId }),
+  })
+}
+
+/** Of the ward's parts, where the set-up is one of the plan. */
+function chainOf(given: PlanWords, plan: Plan, setUpId: string): Chain | null {
+  const row = plan.ranked.find(({ id }) => id === setUpId)
+  if (row === undefined) return null
+  return sheetChain({
+    about: given.case,
+    setUp: row.setUp,
+    shelf: given.shelf,
     ...(given.wardId === undefined ? {} : { wardId: given.wardId }),
   })
 }

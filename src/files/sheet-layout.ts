@@ -12,6 +12,9 @@ const QR_PT = 104
 /** About as many letters as a column of text holds in one line; only for parting the lists evenly. */
 const LINE_LETTERS = 66
 
+/** Values no longer than this stay on one line, so that no number parts from its unit. */
+const SHORT_LETTERS = 14
+
 interface Sized {
   readonly scale: number
 }
@@ -85,7 +88,10 @@ function settings(page: SheetPage, sized: Sized): Content {
       width: 'auto' as const,
       stack: [
         text(fact.name, TYPE.small, sized),
-        text(fact.value, TYPE.value, sized, { bold: true }),
+        text(fact.value, TYPE.value, sized, {
+          bold: true,
+          noWrap: fact.value.length <= SHORT_LETTERS,
+        }),
       ],
     })),
     columnGap: COLUMN_GAP_PT,

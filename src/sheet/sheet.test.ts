@@ -68,6 +68,17 @@ describe('a bedside sheet', () => {
     expect(sheet.cylinder).toBeNull()
   })
 
+  it('names the parts in order, the water they bring and when the vessel may be empty', () => {
+    const request = requestFor('tracheostomy-mask', 'tracheostomy-mask/adult@nebuliser#10:0.35')
+    const { chain, water } = sheetFor(request)
+    expect(chain?.[0]).toBe('Oxygen outlet')
+    expect(chain?.at(-1)).toBe('Tracheostomy mask')
+    // An unheated jet brings room-warm gas to a bypassed airway, which wants 33 mg/L at least [ISOHumidifiers2017].
+    expect(water).toMatchObject({ verdict: 'short', leastMgPerL: 33 })
+    expect(water?.emptyAt).toMatch(/^2026-11-25T1[4-9]:/)
+    expect(sheet.water?.emptyAt).toBeNull()
+  })
+
   it('is not made for a set-up that is ruled out, nor for one that the shelf has not', () => {
     const out = answerFor(requestFor('laryngectomy', 'simple-mask/adult@wall-15#6'))
     expect(out).toMatchObject({ ok: false, why: 'ruled-out' })

@@ -1,4 +1,5 @@
 // The sheet that hangs at a bed, as codes and numbers: settings, fraction, goal, steps, what to watch, clock times, how long it counts. Leaves out text and layout.
+import type { Chain } from '../joining/chain.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import type { Shelf } from '../kit/shelf.ts'
 import type { Goal } from '../patient/case.ts'
@@ -9,6 +10,7 @@ import type { SheetCylinder } from './cylinder-clock.ts'
 import { sheetFacts } from './facts.ts'
 import type { SheetFacts } from './facts.ts'
 import type { SheetRequest } from './fragment.ts'
+import { humidifierOfChain, partLabels } from './sheet-chain.ts'
 import { restsOn } from './rests-on.ts'
 import { applies } from './step.ts'
 import type { Row, Step } from './step.ts'
@@ -17,6 +19,8 @@ import { sheetValidity } from './validity.ts'
 import type { SheetValidity } from './validity.ts'
 import { sheetValues, valuesFor } from './values.ts'
 import type { SheetValues } from './values.ts'
+import { sheetWater } from './water-clock.ts'
+import type { SheetWater } from './water-clock.ts'
 import { CALL_ROWS, DEPENDS_ROWS } from './watch-rows.ts'
 
 export interface SheetQuestion {
@@ -24,6 +28,8 @@ export interface SheetQuestion {
   /** Of the request's case, on this shelf or on the part of it that the set-up needs. */
   readonly plan: Plan
   readonly shelf: Shelf
+  /** Of the parts at hand (sheetChain); null where none was worked out. */
+  readonly chain: Chain | null
 }
 
 export type SheetStep = Pick<Step, 'phase' | 'place'> & Remark & Provenance
@@ -51,6 +57,10 @@ export interface Sheet {
   readonly emergency: readonly Remark[]
   readonly cautions: readonly Remark[]
   readonly humidity: readonly Remark[]
+  /** Labels of the parts from the outlet on; null where the chain was not worked out. */
+  readonly chain: readonly string[] | null
+  /** Null at flush, whose flow nobody knows. */
+  readonly water: SheetWater | null
   /** Null where no cylinder feeds it. */
   readonly cylinder: SheetCylinder | null
   readonly validity: SheetValidity
@@ -90,16 +100,18 @@ function rankedOf(plan: Plan, id: string): RankedSetUp | undefined {
   return { ...host, id, setUp: { ...host.setUp, source } }
 }
 
-function sheetOf({ request, plan, shelf }: SheetQuestion, ranked: RankedSetUp): Sheet {
+function sheetOf({ request, plan, shelf, chain }: SheetQuestion, ranked: RankedSetUp): Sheet {
   const { setUp, holdsUntil } = ranked
   const about = request.case
   const holdsPerMin = holdsUntil.ratePerMin
+  const humidifier = chain === null ? undefined : humidifierOfChain(chain)
   const facts = sheetFacts({
     about,
     setUp,
     shelf,
     isReadingUsed: plan.reading.isUsed,
     hasHoldRate: holdsPerMin !== null,
+    ...(humidifier === undefined ? {} : { humidifier }),
   })
   const values = sheetValues({
     setUp,
@@ -135,6 +147,8 @@ function sheetOf({ request, plan, shelf }: SheetQuestion, ranked: RankedSetUp): 
     emergency: plan.emergency,
     cautions: cautionsOf(plan, ranked),
     humidity: ranked.humidity,
+    chain: chain === null ? null : partLabels(chain),
+    water: sheetWater({ request, setUp, chain, barometricKpa: plan.barometricPressureKpa }),
     cylinder,
     validity: sheetValidity({ request, facts }),
     restsOn: restsOn(about, plan),

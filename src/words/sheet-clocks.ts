@@ -1,14 +1,64 @@
 // Clock times of humidifier and cylinder on a sheet, or that they were not worked out. Leaves out how they are worked out.
 import type { Sheet } from '../sheet/sheet.ts'
-import { numberText } from './number-text.ts'
+import type { SheetWater } from '../sheet/water-clock.ts'
+import { bandText, numberText } from './number-text.ts'
 import { remarkText } from './remark-text.ts'
-import { say } from './say.ts'
+import { say, translated } from './say.ts'
 import type { SheetFact } from './sheet-text.ts'
 import { momentText } from './sheet-value.ts'
 import { drawText, gasPressureText } from './supply-value.ts'
 
 export function clockLines(sheet: Sheet): readonly SheetFact[] {
-  return [...humidifierLines(sheet), ...cylinderLines(sheet)]
+  return [
+    ...chainLines(sheet),
+    ...humidifierLines(sheet),
+    ...waterLines(sheet),
+    ...cylinderLines(sheet),
+  ]
+}
+
+function chainLines({ chain }: Sheet): readonly SheetFact[] {
+  const value =
+    chain === null
+      ? say('not worked out: join them by the ward’s own list')
+      : chain.map(translated).join(' – ')
+  return [{ name: say('Parts in order'), value }]
+}
+
+/** Water of dry low flow into a working nose needs no line. */
+function waterLines({ water }: Sheet): readonly SheetFact[] {
+  if (water === null || (water.verdict === 'not-required' && water.emptyAt === null)) return []
+  const { low, middle, high } = water.vapourMgPerLBtps
+  const band = bandText({ median: middle, low, high }, { step: 1, unit: 'mg/L' })
+  const value = [verdictText(water, band), emptyText(water)]
+    .filter((part) => part !== '')
+    .join('; ')
+  return [{ name: say('Water at the airway'), value }]
+}
+
+function verdictText({ verdict, leastMgPerL, isDisputed }: SheetWater, band: string): string {
+  if (leastMgPerL === null) return band
+  const least = numberText(leastMgPerL, 1)
+  if (isDisputed && verdict !== 'enough') {
+    return say('{band}; some want {least} mg/L, views differ', { band, least })
+  }
+  switch (verdict) {
+    case 'short':
+      return say('{band}: TOO LITTLE, at least {least} mg/L wanted', { band, least })
+    case 'perhaps':
+      return say('{band}: perhaps enough, at least {least} mg/L wanted', { band, least })
+    case 'enough':
+    case 'not-required':
+      return band
+  }
+}
+
+function emptyText({ emptyAt }: SheetWater): string {
+  return emptyAt === null
+    ? ''
+    : say('a full vessel may be empty at {time}: fill it before', {
+        time: momentText(emptyAt),
+      })
 }
 
 function humidifierLines({ humidity }: Sheet): readonly SheetFact[] {

@@ -6,8 +6,9 @@ import type { Shelf } from '../../kit/shelf.ts'
 import { writeCase } from '../../patient/write-case.ts'
 import { MODEL_VERSION } from '../../planning/plan.ts'
 import type { SheetRequest } from '../../sheet/fragment.ts'
+import { sheetChain } from '../../sheet/sheet-chain.ts'
 import { makeSheet } from '../../sheet/sheet.ts'
-import type { Sheet } from '../../sheet/sheet.ts'
+import type { Sheet, SheetAnswer } from '../../sheet/sheet.ts'
 import { reasonText } from '../../words/remark-text.ts'
 import { problemLineText } from '../../words/web-form-text.ts'
 import { PAGE_WORDS } from '../../words/web-page-text.ts'
@@ -15,7 +16,7 @@ import { otherModelText, SHEET_WORDS } from '../../words/web-sheet-text.ts'
 import { draftOfFile } from '../case/draft.ts'
 import { useClock } from '../parts/clock.tsx'
 import { keepDraft } from '../case/draft-store.ts'
-import type { PlanState } from '../worker/use-plan.ts'
+import type { Planned, PlanState } from '../worker/use-plan.ts'
 import { Instead } from './instead.tsx'
 import { SheetPaper } from './sheet-paper.tsx'
 import { SheetTools } from './sheet-tools.tsx'
@@ -30,7 +31,7 @@ export interface SheetResultProps {
 export function SheetResult({ request, shelf, state, onRetry }: SheetResultProps) {
   const { planned, isWorking, problem, failure } = state
   const answer = useMemo(
-    () => (planned === null ? null : makeSheet({ request, plan: planned.plan, shelf })),
+    () => (planned === null ? null : answerOf({ request, shelf, planned })),
     [planned, request, shelf],
   )
   if (problem !== null || failure !== null) {
@@ -50,6 +51,18 @@ export function SheetResult({ request, shelf, state, onRetry }: SheetResultProps
     return <Instead said={[SHEET_WORDS.ruledOut, ...reasons]} />
   }
   return <Made request={request} shelf={shelf} sheet={answer.sheet} />
+}
+
+function answerOf(asked: {
+  readonly request: SheetRequest
+  readonly shelf: Shelf
+  readonly planned: Planned
+}): SheetAnswer {
+  const { request, shelf, planned } = asked
+  const row = planned.plan.ranked.find(({ id }) => id === request.setUpId)
+  const chain =
+    row === undefined ? null : sheetChain({ about: request.case, setUp: row.setUp, shelf })
+  return makeSheet({ request, plan: planned.plan, shelf, chain })
 }
 
 function Made(props: {
