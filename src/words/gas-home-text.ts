@@ -1,6 +1,7 @@
 // What the Gas page says of concentrators, liquid oxygen and stock. Leaves out remarks by code.
-import { durationText, fractionText, numberText, percentText } from './number-text.ts'
+import { fractionText, numberText, percentText } from './number-text.ts'
 import { say } from './say.ts'
+import { hoursText } from './supply-value.ts'
 
 export const HOME_TEXT = {
   help: () =>
@@ -31,9 +32,11 @@ export function inhaledText(of: { readonly pure: number; readonly real: number }
   })
 }
 
+const MINUTES_PER_HOUR = 60
+
 export function lastsText(shortest: number, longest: number): string {
-  const from = durationText(Math.floor(shortest))
-  const until = durationText(Math.floor(longest))
+  const from = hoursText(shortest / MINUTES_PER_HOUR)
+  const until = hoursText(longest / MINUTES_PER_HOUR)
   return from === until ? from : say('{from} to {until}', { from, until })
 }
 

@@ -3,6 +3,7 @@ import { FileTrigger, Button } from 'react-aria-components'
 import { DEMO_WARD_IDS, DEMO_WARDS } from '../../supply/demo-wards/demo-wards.ts'
 import { WARD_TEXT } from '../../words/gas-ward-text.ts'
 import { ChoiceField } from '../parts/choice-field.tsx'
+import { Fold } from '../parts/fold.tsx'
 import type { ChosenWard } from './use-ward.ts'
 import { OWN_FILE } from './use-ward.ts'
 
@@ -21,16 +22,20 @@ export function WardChoice({ chosen }: { readonly chosen: ChosenWard }) {
         onChoose={chosen.choose}
         choices={[...named, own]}
       />
-      <FileTrigger
-        acceptedFileTypes={['.yaml', '.yml', '.json']}
-        onSelect={(files) => {
-          const file = files?.[0]
-          if (file !== undefined) chosen.readFile(file).catch(() => undefined)
-        }}
-      >
-        <Button className="button">{WARD_TEXT.readFile()}</Button>
-      </FileTrigger>
-      <p className="field-help">{WARD_TEXT.fileHelp()}</p>
+      <Fold heading={WARD_TEXT.readFile()}>
+        <div className="group-fields">
+          <FileTrigger
+            acceptedFileTypes={['.yaml', '.yml', '.json']}
+            onSelect={(files) => {
+              const file = files?.[0]
+              if (file !== undefined) chosen.readFile(file).catch(() => undefined)
+            }}
+          >
+            <Button className="button">{WARD_TEXT.pickFile()}</Button>
+          </FileTrigger>
+          <p className="field-help">{WARD_TEXT.fileHelp()}</p>
+        </div>
+      </Fold>
     </div>
   )
 }
