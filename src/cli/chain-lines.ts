@@ -1,16 +1,13 @@
 // A chain as lines for a terminal: parts in order with each join and its ends, ways out, pressure, remarks; what is missing; why not. Leaves out its words.
 import type { ChainAnswer, CheckedChain } from '../joining/solve-chains.ts'
-import { endsOf } from '../joining/check-joins.ts'
 import { placed } from '../joining/chain.ts'
-import { matingRule } from '../joining/mating-rules.ts'
 import type { Shelf } from '../kit/shelf.ts'
-import { END_NAMES, HOLD_NAMES } from '../words/joining-names.ts'
 import { mendText, refusalText } from '../words/joining-refusals.ts'
 import {
   CHAIN_WORDS,
   chainPressureText,
   chainRemarkText,
-  joinedText,
+  joinText,
   missingPartText,
   partText,
 } from '../words/joining-text.ts'
@@ -77,7 +74,7 @@ function bestLines(best: CheckedChain): readonly string[] {
     ...section(CHAIN_WORDS.pressure, pressureLines(best)),
     ...section(
       CHAIN_WORDS.leakPoints,
-      bulleted(check.leakPoints.map(({ join }) => joinText(best, join))),
+      bulleted(check.leakPoints.map(({ join }) => joinText(chain, join))),
     ),
     ...section(CHAIN_WORDS.remarks, bulleted(check.remarks.map(chainRemarkText))),
   ]
@@ -92,25 +89,13 @@ function partLines(best: CheckedChain): readonly string[] {
     const target = next === undefined || next.to === at + 1 ? '' : ` → ${placedText(best, next.to)}`
     return [
       ...indented(`${at + 1}. ${partText(one)}`),
-      ...(join < 0 ? [] : indented(`${joinText(best, join)}${target}`, MEND_INDENT)),
+      ...(join < 0 ? [] : indented(`${joinText(chain, join)}${target}`, MEND_INDENT)),
     ]
   })
 }
 
 function placedText({ chain }: CheckedChain, at: number): string {
   return `${at + 1}. ${partText(placed(chain, at))}`
-}
-
-export function joinText({ chain }: CheckedChain, at: number): string {
-  const join = chain.joins[at]
-  const { from, to } = join === undefined ? { from: null, to: null } : endsOf(chain, join)
-  if (from === null || to === null) return ''
-  const rule = matingRule(from, to)
-  return joinedText({
-    hold: rule === undefined ? '' : HOLD_NAMES[rule.heldBy],
-    from: END_NAMES[from],
-    to: END_NAMES[to],
-  })
 }
 
 /** At every part that sets a flow. */

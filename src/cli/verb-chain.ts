@@ -1,9 +1,11 @@
 // `oxwright chain CASE`: the parts from outlet to patient for one set-up, what is missing and who has it, or why they cannot be joined. Leaves out choosing the set-up.
+import { checkChain } from '../joining/check-chain.ts'
 import { solveChains } from '../joining/solve-chains.ts'
 import type { ChainAnswer } from '../joining/solve-chains.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import { barometricPressureKpa } from '../physics/atmosphere.ts'
 import { makePlan } from '../planning/plan.ts'
+import { chainSvg } from '../pictures/chain-picture.ts'
 import { remarkText } from '../words/remark-text.ts'
 import { setUpText } from '../words/set-up-text.ts'
 import { chainJson } from './chain-json.ts'
@@ -14,13 +16,12 @@ import { namedCandidate } from './named-candidate.ts'
 import { planWords } from './plan-question.ts'
 import type { PlanWords } from './plan-question.ts'
 import { bulleted } from './table.ts'
+import { writeText } from './terminal.ts'
 import { COMMON_OPTIONS, SHELF_OPTIONS } from './verb.ts'
 import type { Verb, VerbRun } from './verb.ts'
 
-const { svg: _svg, ...SHELF_ALONE } = SHELF_OPTIONS
-
 export const chainVerb: Verb = {
-  options: { ...COMMON_OPTIONS, ...SHELF_ALONE, 'set-up': 'text' },
+  options: { ...COMMON_OPTIONS, ...SHELF_OPTIONS, 'set-up': 'text' },
   takesCase: true,
   run: (run) => {
     const given = planWords(run)
@@ -36,6 +37,8 @@ export const chainVerb: Verb = {
         ? chainJson({ given, version: run.version, setUpId: chosen.id, answer })
         : chainLines({ answer, shelf: given.shelf, title }).join('\n'),
     )
+    const svgPath = run.words.texts.get('svg')
+    if (svgPath !== undefined) writeText(svgPath, pictureOf(answer, given))
     return exitOf(answer)
   },
 }
@@ -70,6 +73,15 @@ function solved(given: PlanWords, setUp: SetUp): ChainAnswer {
     barometricKpa: site.barometricPressureKpa ?? barometricPressureKpa(altitudeM),
     ...(given.wardId === undefined ? {} : { wardId: given.wardId }),
   })
+}
+
+/** The best chain, or the nearest with what is wrong with it. */
+function pictureOf(answer: ChainAnswer, given: PlanWords): string {
+  if (answer.kind === 'chains') return chainSvg({ ...answer.best, mode: 'file' })
+  if (answer.kind === 'missing') return chainSvg({ ...answer.withThem, mode: 'file' })
+  const chain = answer.nearest ?? { parts: [], joins: [] }
+  const check = checkChain({ chain, patient: given.case.patient })
+  return chainSvg({ chain, check: { ...check, refusals: answer.refusals }, mode: 'file' })
 }
 
 function exitOf(answer: ChainAnswer): ExitCode {

@@ -1,6 +1,7 @@
 // Names of ends, of what holds a joint, and of the patient's openings. Leaves out parts, which the shelf names.
 import type { EndId } from '../kit/ends.ts'
 import type { Hold } from '../joining/mating-rules.ts'
+import type { HumidifierKind } from '../kit/shelf.ts'
 import { say } from './say.ts'
 
 export const END_NAMES: Readonly<Record<EndId, string>> = {
@@ -66,4 +67,13 @@ export const AFTER_NAMES: Readonly<Record<string, string>> = {
   'room-air-only': say('room air alone'),
   nothing: say('nothing'),
   unknown: say('unknown'),
+}
+
+export const HUMIDIFIER_NAMES: Readonly<Record<'none' | HumidifierKind, string>> = {
+  none: say('none'),
+  bubble: say('bubble humidifier'),
+  collar: say('humidification collar'),
+  heated: say('heated humidifier'),
+  'pass-over': say('pass-over humidifier'),
+  exchanger: say('heat and moisture exchanger'),
 }

@@ -1,9 +1,11 @@
 // Chains in words: parts in order with each join, remarks, missing parts. Leaves out refusals (joining-refusals.ts).
-import type { PlacedPart } from '../joining/chain.ts'
+import type { Chain, PlacedPart } from '../joining/chain.ts'
+import { endsOf } from '../joining/check-joins.ts'
+import { matingRule } from '../joining/mating-rules.ts'
 import type { ChainRemark, ChainRemarkCode } from '../joining/remarks.ts'
 import type { MissingPart } from '../joining/solve-chains.ts'
 import type { Shelf } from '../kit/shelf.ts'
-import { AFTER_NAMES, END_NAMES } from './joining-names.ts'
+import { AFTER_NAMES, END_NAMES, HOLD_NAMES } from './joining-names.ts'
 import { flowText, fractionText, numberText } from './number-text.ts'
 import { nameIn, numberOf, textOf } from './remark-value.ts'
 import type { RemarkText, RemarkValues } from './remark-value.ts'
@@ -109,15 +111,23 @@ export const CHAIN_WORDS = {
   orElse: say('Or instead'),
   refused: say('This cannot be joined'),
   mend: say('Mend'),
+  open: say('way out'),
 } as const
 
-export function joinedText(join: {
-  readonly hold: string
-  readonly from: string
-  readonly to: string
-}): string {
-  const { hold, from, to } = join
-  return say('{hold}: {from} to {to}', { hold, from, to })
+/** A join by what holds it and the two ends; ends that do not mate by name alone. */
+export function joinText(chain: Chain, at: number): string {
+  const join = chain.joins[at]
+  const { from, to } = join === undefined ? { from: null, to: null } : endsOf(chain, join)
+  if (from === null || to === null) return ''
+  const rule = matingRule(from, to)
+  const ends = { from: END_NAMES[from], to: END_NAMES[to] }
+  return rule === undefined
+    ? say('does not hold: {from} to {to}', { from: ends.from, to: ends.to })
+    : say('{hold}: {from} to {to}', {
+        hold: HOLD_NAMES[rule.heldBy],
+        from: ends.from,
+        to: ends.to,
+      })
 }
 
 export function chainPressureText(pressure: {
@@ -133,8 +143,11 @@ export function chainPressureText(pressure: {
 /** A part by its label with what is set on it; the patient by where the gas goes. */
 export function partText({ part: one, setting }: PlacedPart): string {
   const [opening] = one.inlets
+  if (one.kind === 'patient' && opening === 'conical-15-male')
+    return say('Patient: tracheostomy tube')
   if (one.kind === 'patient' && opening !== undefined)
     return say('Patient: {place}', { place: END_NAMES[opening] })
+  if (one.kind === 'other-line' && opening !== undefined) return END_NAMES[opening]
   const set = [
     ...(setting.isFlush === true ? [say('opened fully')] : flowsOf(setting)),
     ...(setting.o2Fraction === undefined ? [] : [fractionText(setting.o2Fraction)]),
@@ -145,4 +158,17 @@ export function partText({ part: one, setting }: PlacedPart): string {
 
 function flowsOf(setting: PlacedPart['setting']): readonly string[] {
   return setting.flowLpm === undefined ? [] : [flowText(setting.flowLpm)]
+}
+
+/** How many faults a chain has, or that it has none. */
+export function chainTitleText(faults: number): string {
+  if (faults === 0) return say('Chain from the gas outlet to the patient')
+  return say('{count, plural, one {Chain with # fault} other {Chain with # faults}}', {
+    count: faults,
+  })
+}
+
+/** Where a part gives when that is not the next one. */
+export function givesIntoText(place: number): string {
+  return say('gives into {place}', { place })
 }
