@@ -33,11 +33,18 @@ export function messagesIn(file: ParsedFile): readonly SaidMessage[] {
       add(node, message, givenNames(node))
     }
     if (node.type === 'Property' && fields.some(({ field }) => field === keyName(node))) {
-      const text = literalText(node['value'])
-      if (text !== undefined && /\p{L}{2}/u.test(text)) add(node, text, [])
+      for (const text of textsOf(node['value'])) if (/\p{L}{2}/u.test(text)) add(node, text, [])
     }
   })
   return found
+}
+
+/** The text of a field, or each of those it chooses from. */
+function textsOf(value: unknown): readonly string[] {
+  const text = literalText(value)
+  if (text !== undefined) return [text]
+  if (!isNode(value) || value.type !== 'ConditionalExpression') return []
+  return [...textsOf(value['consequent']), ...textsOf(value['alternate'])]
 }
 
 function messageOf(call: SyntaxNode): string | undefined {

@@ -8,6 +8,8 @@ import {
   TRANSLATED,
   translationsIn,
 } from '../scripts/word-catalogues.ts'
+import { EVIDENCE_ROWS } from '../src/evidence/all-rows.ts'
+import { DEMO_SHELF } from '../src/kit/demo-shelf/demo-shelf.ts'
 import { parseFile } from './support/ast.ts'
 import { holesOf, numbersOf, pluralFormsOf, pluralsOf, unitsOf } from './support/message-parts.ts'
 import { withPlanted } from './support/planted.ts'
@@ -85,6 +87,23 @@ describe.each(TRANSLATED)('catalogue %s', async (language) => {
   it('is compiled as it stands (npm run words:compile)', async () => {
     expect(readCompiled(language)).toBe(await compiledText(language))
     expect(translated.length).toBeGreaterThan(800)
+  })
+
+  it('has exactly the messages of the sources, each translated (npm run words:extract)', () => {
+    const said = new Set(SAID.map(({ message }) => message))
+    expect([...said].filter((message) => translations.get(message) === undefined)).toEqual([])
+    expect([...translations.keys()].filter((message) => !said.has(message))).toEqual([])
+    expect([...translations].filter(([, text]) => text === '').map(([from]) => from)).toEqual([])
+  })
+
+  it('holds the names in data as they are at run time', () => {
+    const names = [
+      ...EVIDENCE_ROWS.map(({ condition }) => condition),
+      ...DEMO_SHELF.interfaces.map(({ label }) => label),
+      ...DEMO_SHELF.sources.map(({ label }) => label),
+    ].filter((name) => /\p{L}{3}/u.test(name))
+    expect(names.length).toBeGreaterThan(500)
+    expect([...new Set(names)].filter((name) => !translations.has(name))).toEqual([])
   })
 
   it('keeps every hole and every plural choice', () => {

@@ -27,12 +27,6 @@ export const PLACES: readonly Place[] = [
     hasParts: true,
   },
   {
-    path: '/chain',
-    name: PLACE_NAMES.chain,
-    Page: lazy(async () => ({ default: (await import('./chain/chain-page.tsx')).ChainPage })),
-    hasParts: true,
-  },
-  {
     path: '/evidence',
     name: PLACE_NAMES.evidence,
     Page: lazy(async () => ({

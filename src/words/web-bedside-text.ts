@@ -3,7 +3,7 @@ import type { Quantity } from '../evidence/evidence-row.ts'
 import type { Reassessment } from '../planning/plan-types.ts'
 import { clockText, flowText, fractionText } from './number-text.ts'
 import { remarkText } from './remark-text.ts'
-import { say } from './say.ts'
+import { say, translated } from './say.ts'
 
 export const MEASURED_WORDS = {
   heading: say('Printed beside measured'),
@@ -39,7 +39,7 @@ export function measuredLines(told: MeasuredTold, oursO2Fraction: number): reado
       quantity: QUANTITY_TEXTS[told.quantity] ?? told.quantity,
       flow: flowText(told.flowLpm),
       source: told.source,
-      condition: told.condition,
+      condition: translated(told.condition),
     }),
     distanceText(oursO2Fraction - told.publishedO2Fraction),
     say('Under the conditions of that study our model gives {model}.', {
@@ -86,7 +86,11 @@ export function printedOnText(told: {
   readonly date: string
   readonly modelVersion: string
 }): string {
-  return say('Worked out {date}, model {modelVersion}. Valid only until the time above.', told)
+  const { date, modelVersion } = told
+  return say('Worked out {date}, model {modelVersion}. Valid only until the time above.', {
+    date,
+    modelVersion,
+  })
 }
 
 export const FILE_WORDS = {

@@ -41,20 +41,18 @@ export function reallyLineText(told: {
   readonly isOfCase: boolean
 }): string {
   const { trial } = told
-  const values = {
-    wearing: told.wearing.slice(0, 1).toUpperCase() + told.wearing.slice(1),
-    flow: flowText(told.flowLpm),
-    rate: withUnit(numberText(told.ratePerMin, 1), '/min'),
-    really: onReallyText({
-      effective: trial.effectiveO2Fraction,
-      printed: trial.printedO2Fraction,
-    }),
-  }
+  const wearing = told.wearing.slice(0, 1).toUpperCase() + told.wearing.slice(1)
+  const flow = flowText(told.flowLpm)
+  const rate = withUnit(numberText(told.ratePerMin, 1), '/min')
+  const really = onReallyText({
+    effective: trial.effectiveO2Fraction,
+    printed: trial.printedO2Fraction,
+  })
   const said = told.isOfCase
-    ? say('{wearing}, {flow}, breathing {rate}: inhaled {really}', values)
+    ? say('{wearing}, {flow}, breathing {rate}: inhaled {really}', { wearing, flow, rate, really })
     : say(
         '{wearing}, {flow}, breathing {rate}: inhaled {really}; for an average adult, no case was entered',
-        values,
+        { wearing, flow, rate, really },
       )
   return trial.isChecked ? said : say('{said}; {notChecked}', { said, notChecked: NOT_CHECKED })
 }

@@ -53,26 +53,33 @@ async function open(page: Page, path: string): Promise<void> {
   await unfold(page)
 }
 
-/** What stands on every place of the menu. */
+/** What stands on every place and part that links of the page lead to, beginning at the first. */
 async function everyPlace(
   context: BrowserContext,
 ): Promise<readonly (PageTexts & { readonly path: string; readonly errors: readonly string[] })[]> {
-  const first = await context.newPage()
-  await open(first, '/')
-  const paths = await first
-    .locator('nav.places a')
-    .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''))
-  await first.close()
   const found = []
-  for (const path of paths) {
+  const known = new Set(['/'])
+  const ahead = ['/']
+  for (let path = ahead.shift(); path !== undefined; path = ahead.shift()) {
     const page = await context.newPage()
     const errors = watchForErrors(page)
     await open(page, path)
-    found.push({ path, errors, ...(await pageTexts(page)) })
+    found.push({ path: pathnameOf(path), errors, ...(await pageTexts(page)) })
+    const links = await page
+      .locator('a[href^="/"]')
+      .evaluateAll((anchors) => anchors.map((anchor) => anchor.getAttribute('href') ?? ''))
+    for (const link of links.filter((one) => !known.has(pathnameOf(one)))) {
+      known.add(pathnameOf(link))
+      ahead.push(link)
+    }
     await page.close()
   }
   await context.close()
   return found
+}
+
+function pathnameOf(link: string): string {
+  return new URL(link, 'http://a').pathname
 }
 
 const SIZES = [

@@ -42,7 +42,8 @@ export async function pageTexts(page: Page): Promise<PageTexts> {
       const text = (node.textContent ?? '').trim()
       const parent = node.parentElement
       if (text === '' || parent === null || parent.closest('script, style') !== null) continue
-      texts.add(text)
+      // Citations stand in the language they were published in, and say so.
+      if (parent.closest('body [lang]') === null) texts.add(text)
       if (!isSeen(parent) || parent.closest('option, title, desc') !== null) continue
       const range = document.createRange()
       range.selectNodeContents(node)

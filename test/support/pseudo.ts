@@ -46,8 +46,10 @@ function accented(text: string): string {
 const UNTOUCHED: readonly RegExp[] = [
   // Units, and names of gases and pressures written with letters and digits.
   /\b(?:L|mL|kg|g|m|cm|mm|h|min|s|kPa|mmHg|cmH|bar|psi|MPa|Torr|lb|in|ft3?|PCO|PO|pH|CO|SpO|FiO)(?:2|₂|3)?(?:O)?(?:\/(?:min|L|s|kg|h))*\b/g,
+  // Ids of rows, families and set-ups, with a hyphen between their parts.
+  /\b[A-Za-z0-9]+(?:-[A-Za-z0-9]+)+\b/g,
   // Keys of sources: a name and a year.
-  /\b[A-Z][A-Za-z]+(?:19|20)\d\d[a-z]?\b/g,
+  /\b[A-Z][A-Za-z]+(?:(?:18|19|20)\d\d[a-z]?|\d{4,5})\b/g,
   // Beds and codes of patients and parts, as the examples invent them.
   /\b(?:Heron|Plover|Wren)\b/g,
   /\b[A-Z]{1,2}-?\d+\b/g,

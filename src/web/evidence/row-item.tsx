@@ -2,7 +2,7 @@
 import { useEffect, useRef } from 'react'
 import type { ExplainedMiss } from '../../evidence/report.ts'
 import type { RowOutcome } from '../../evidence/verdict.ts'
-import { VERDICT_NAMES } from '../../words/evidence-text.ts'
+import { conditionText, VERDICT_NAMES } from '../../words/evidence-text.ts'
 import { FAMILY_NAMES } from '../../words/names.ts'
 import { EVIDENCE_PAGE, RESULT_NAMES } from '../../words/web-evidence-text.ts'
 import { resultOf } from './filters.ts'
@@ -43,7 +43,7 @@ export function RowItem({ outcome, misses, isMarked }: RowItemProps) {
         </strong>{' '}
         <span>
           {row.family === null ? '' : `${FAMILY_NAMES[row.family]}: `}
-          {row.condition}
+          {conditionText(row)}
         </span>
       </p>
       {rowFacts(outcome).map((fact) => (
@@ -54,7 +54,7 @@ export function RowItem({ outcome, misses, isMarked }: RowItemProps) {
       {why === null ? null : <p className="check-why">{why}</p>}
       <p className="check-fact check-source">
         {source === null ? null : (
-          <span>
+          <span lang="en">
             {source.citation}
             {source.doi === undefined ? null : (
               <>

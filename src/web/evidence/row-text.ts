@@ -4,6 +4,7 @@ import { SOURCES } from '../../evidence/sources.ts'
 import type { RowOutcome } from '../../evidence/verdict.ts'
 import {
   besideText,
+  conditionText,
   GAS_NAMES,
   missText,
   QUANTITY_NAMES,
@@ -47,7 +48,7 @@ export function searchText(outcome: RowOutcome): string {
   const { row } = outcome
   return [
     row.id,
-    row.condition,
+    conditionText(row),
     row.family === null ? '' : FAMILY_NAMES[row.family],
     ...rowFacts(outcome),
     sourceOf(outcome)?.citation ?? '',

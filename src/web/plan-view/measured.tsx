@@ -45,7 +45,9 @@ export const Measured = memo(function Measured({ setUp, oursO2Fraction }: Measur
             <Link className="row-link" href={`/evidence#${found.rowId}`}>
               {MEASURED_WORDS.toRow}
             </Link>{' '}
-            <span className="citation">{found.citation}</span>
+            <span className="citation" lang="en">
+              {found.citation}
+            </span>
           </p>
         </>
       )}
