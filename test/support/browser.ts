@@ -64,6 +64,10 @@ export function watchForErrors(page: Page): readonly string[] {
   page.on('console', (message) => {
     if (message.type() === 'error') errors.push(`console: ${message.text()}`)
   })
-  page.on('requestfailed', (request) => errors.push(`failed request: ${request.url()}`))
+  page.on('requestfailed', (request) => {
+    // A place left while its worker still loads something ends both: nothing failed.
+    if (request.failure()?.errorText === 'net::ERR_ABORTED') return
+    errors.push(`failed request: ${request.url()}`)
+  })
   return errors
 }
