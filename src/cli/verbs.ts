@@ -2,6 +2,7 @@
 import type { VerbName } from '../words/cli-text.ts'
 import type { Verb } from './verb.ts'
 import { breathVerb } from './verb-breath.ts'
+import { chainVerb } from './verb-chain.ts'
 import { cylinderVerb } from './verb-cylinder.ts'
 import { evidenceVerb } from './verb-evidence.ts'
 import { humidityVerb } from './verb-humidity.ts'
@@ -20,5 +21,6 @@ export const VERBS: Readonly<Record<VerbName, Verb>> = {
   sheet: sheetVerb,
   transfer: transferVerb,
   'ward-demand': wardDemandVerb,
+  chain: chainVerb,
   evidence: evidenceVerb,
 }

@@ -27,6 +27,12 @@ export const PLACES: readonly Place[] = [
     hasParts: true,
   },
   {
+    path: '/chain',
+    name: PLACE_NAMES.chain,
+    Page: lazy(async () => ({ default: (await import('./chain/chain-page.tsx')).ChainPage })),
+    hasParts: true,
+  },
+  {
     path: '/evidence',
     name: PLACE_NAMES.evidence,
     Page: lazy(async () => ({

@@ -238,6 +238,25 @@ export const VERB_HELP = {
       'ward-demand examples/wards/wren.yaml --more-flow 20 --more-fraction 0.5 --json',
     ],
   },
+  chain: {
+    usage: 'chain CASE',
+    summary: say('the parts from gas outlet to patient in order, what is missing and who has it'),
+    options: [
+      {
+        option: '--set-up ID',
+        help: say(
+          'of the shelf, by the id that plan --json gives (default: the first of the plan)',
+        ),
+      },
+      ...SHELF,
+      { option: '--svg FILE', help: say('write the picture of the chain') },
+      ...COMMON,
+    ],
+    examples: [
+      'chain examples/simple-mask.json --ward heron --svg chain.svg',
+      'chain examples/tracheostomy-mask.json --set-up tracheostomy-mask/adult@nebuliser#10:0.4 --json',
+    ],
+  },
   evidence: {
     usage: 'evidence',
     summary: say('the outside checks: published values beside ours, and every miss'),

@@ -37,6 +37,7 @@ export const PLACE_NAMES = {
   bedside: say('Bedside'),
   sheet: say('Sheet'),
   gas: say('Gas'),
+  chain: say('Chain'),
   evidence: say('Evidence'),
   settings: say('Settings'),
 } as const

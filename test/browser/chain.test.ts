@@ -1,0 +1,107 @@
+// The Chain page as a person uses it: pick, read the chain, be refused, borrow, reload, practise. The real core answers.
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Page } from 'playwright-core'
+import { accessibilityFaults, openApp, watchForErrors } from '../support/browser.ts'
+import type { OpenedApp } from '../support/browser.ts'
+import { sidewaysPx } from './bedside-steps.ts'
+
+let app: OpenedApp
+let page: Page
+let errors: readonly string[]
+
+const SIZES = [
+  { width: 1024, height: 768 },
+  { width: 390, height: 844 },
+  { width: 1440, height: 900 },
+] as const
+
+beforeAll(async () => {
+  app = await openApp()
+  const context = await app.browser.newContext({ viewport: SIZES[2] })
+  page = await context.newPage()
+  page.setDefaultTimeout(20_000)
+  errors = watchForErrors(page)
+  await open('/chain')
+})
+
+afterAll(async () => {
+  await app.close()
+})
+
+async function open(path: string): Promise<void> {
+  await page.goto(app.url.replace(/\/$/, '') + path)
+  await page.getByRole('heading', { level: 1, name: 'Chain' }).waitFor()
+}
+
+async function faultsEverywhere(): Promise<readonly string[]> {
+  const faults: string[] = []
+  for (const size of SIZES) {
+    await page.setViewportSize(size)
+    for (const look of ['Light', 'Dark']) {
+      await page.locator('.header .look').getByText(look, { exact: true }).click()
+      const found = await accessibilityFaults(page)
+      faults.push(...found.map((fault) => `${size.width} ${look}: ${fault}`))
+    }
+    const sideways = await sidewaysPx(page)
+    if (sideways > 0) faults.push(`${size.width}: ${sideways} px sideways`)
+  }
+  return faults
+}
+
+const picture = (): Promise<string> => page.locator('.picture desc').innerHTML()
+
+describe('building a chain', () => {
+  it('shows the parts of the mask picked first, from outlet to patient', async () => {
+    await page.getByRole('heading', { name: /It can be joined/ }).waitFor()
+    expect(await picture()).toMatch(
+      /1\. Oxygen outlet.*2\. Flowmeter.*Simple mask \(way out\).*Patient: face/,
+    )
+  })
+
+  it('is read without a fault in every size and look', async () => {
+    expect(await faultsEverywhere()).toEqual([])
+  })
+
+  it('names the ward that lends what is missing, and keeps the picks over a reload', async () => {
+    await page.getByLabel('Ward', { exact: true }).selectOption('wren')
+    await page.getByLabel('Humidifier', { exact: true }).selectOption('bubble')
+    await page.getByRole('heading', { name: 'Parts are missing here' }).waitFor()
+    expect(await page.locator('.chain-answer').innerText()).toContain('borrow it from Heron')
+    await page.reload()
+    await page.getByRole('heading', { name: 'Parts are missing here' }).waitFor()
+    expect(await page.getByLabel('Humidifier', { exact: true }).inputValue()).toBe('bubble')
+  })
+
+  it('refuses with the reason and what mends it', async () => {
+    await page.getByLabel('Ward', { exact: true }).selectOption('heron')
+    await page.getByLabel('Interface and size').selectOption('non-rebreather/adult')
+    await page.getByLabel('Flow', { exact: true }).selectOption('10')
+    await page.getByRole('heading', { name: 'This cannot be joined' }).waitFor()
+    const said = await page.locator('.chain-answer').innerText()
+    expect(said).toContain('bubble humidifier before Reservoir mask')
+    expect(said).toContain('Mend: leave the bubble humidifier out')
+    expect(await faultsEverywhere()).toEqual([])
+  })
+})
+
+describe('wrong on purpose', () => {
+  it('keeps the fault back until it is asked for, then says whether it was found', async () => {
+    await open('/chain/practice')
+    expect(await picture()).not.toContain('✗')
+    await page.getByLabel('Where is the fault?').selectOption({ index: 1 })
+    await page.getByRole('button', { name: 'Show what is wrong' }).click()
+    expect(await page.locator('.chain-practice').innerText()).toContain('the patient gets air')
+    expect(await picture()).toContain('✗')
+  })
+
+  it('goes on to the next of ten', async () => {
+    await page.getByRole('button', { name: 'Next chain' }).click()
+    await page.getByRole('heading', { name: 'Chain 2 of 10' }).waitFor()
+    expect(await picture()).not.toContain('✗')
+  })
+
+  it('is read without a fault in every size and look', async () => {
+    expect(await faultsEverywhere()).toEqual([])
+    expect(errors).toEqual([])
+  })
+})
