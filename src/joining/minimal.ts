@@ -30,7 +30,7 @@ function isFewer(one: ReadonlyMap<string, number>, other: ReadonlyMap<string, nu
   return [...one].every(([id, count]) => count <= (other.get(id) ?? 0))
 }
 
-/** Fewest parts first; then least hose on which warm gas cools or a heated hose is wasted; then least tube; then by the parts' ids. */
+/** Fewest parts first; then least hose on which warm gas cools or a heated hose is wasted; then least narrow hose; then least tube; then by the parts' ids. */
 export function inOrder(chains: readonly Chain[]): readonly Chain[] {
   return chains
     .map((chain) => ({ chain, rank: rankOf(chain) }))
@@ -46,7 +46,12 @@ interface Rank {
 function rankOf(chain: Chain): Rank {
   const lengthM = linesToPatients(chain).reduce((sum, line) => sum + lengthOf(chain, line), 0)
   return {
-    numbers: [chain.parts.length, misplacedHoseMm(chain), Math.round(lengthM * MM_PER_M)],
+    numbers: [
+      chain.parts.length,
+      misplacedHoseMm(chain),
+      narrowHoseMm(chain),
+      Math.round(lengthM * MM_PER_M),
+    ],
     ids: chain.parts.map(({ part }) => part.id).join(' '),
   }
 }
@@ -70,6 +75,16 @@ function misplacedHoseMm(chain: Chain): number {
     return isMisplaced ? sum + Math.round(part.tube.lengthM * MM_PER_M) : sum
   }, 0)
 }
+
+/** Millimetres of breathing hose narrower than the usual ones of 15 mm and more (common practice): they are made for small flows. */
+function narrowHoseMm(chain: Chain): number {
+  return chain.parts.reduce((sum, { part: { kind, tube } }) => {
+    if (kind !== 'breathing-hose' || tube === null || tube.boreMm >= NARROW_BELOW_MM) return sum
+    return sum + Math.round(tube.lengthM * MM_PER_M)
+  }, 0)
+}
+
+const NARROW_BELOW_MM = 15
 
 function isWarmBefore(chain: Chain, at: number): boolean {
   return chain.joins.some(({ from, to }) => {

@@ -36,6 +36,8 @@ const SIGN_X_PX = 34
 const FONT_PX = 14
 const LINE_PX = 20
 const PAD_PX = 8
+/** Bold letters are wider than the estimate. */
+const BOLD_SHARE = 0.88
 
 export function chainSvg(options: ChainPictureOptions): string {
   const mode = options.mode ?? 'page'
@@ -98,7 +100,9 @@ interface Row {
 
 function rowOf(options: ChainPictureOptions, at: number, widthPx: number): Row {
   const roomPx = widthPx - 2 * EDGE_PX - RAIL_PX - 2 * PAD_PX
-  const boxLines = headLines(options, at).flatMap((line) => linesFor(line, roomPx))
+  const boxLines = headLines(options, at).flatMap((line, i) =>
+    linesFor(line, i === 0 ? roomPx * BOLD_SHARE : roomPx),
+  )
   const jointRoomPx = roomPx - SIGN_X_PX
   return {
     boxLines,

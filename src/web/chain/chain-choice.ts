@@ -58,7 +58,9 @@ export function pickedFrom(shelf: Shelf, choice: ChainChoice): Picked | null {
   const fractions = fractionsOf(source) ?? settingsOf(worn.row).map((one) => one.o2Fraction)
   const flow = String(flows.find((mark) => String(mark) === choice.flow) ?? flows[0])
   const fraction = String(
-    fractions.find((one) => String(one) === choice.fraction) ?? fractions[0] ?? '',
+    fractions.find((one) => String(one) === choice.fraction) ??
+      firstFraction(source, fractions) ??
+      '',
   )
   const wardId = shelf.wards.some(({ id }) => id === choice.wardId) ? choice.wardId : ''
   const fitted = {
@@ -85,6 +87,14 @@ export function pickedFrom(shelf: Shelf, choice: ChainChoice): Picked | null {
     patient: { ...BODIES[size], airway: airwayOf(choice.airway) },
   }
 }
+
+/** Mixers and jets begin at 0.4, so that nobody starts on air. */
+function firstFraction(source: ShelfSource, fractions: readonly number[]): number | undefined {
+  if (fractionsOf(source) === undefined) return fractions[0]
+  return fractions.find((one) => one >= FIRST_FRACTION) ?? fractions[0]
+}
+
+const FIRST_FRACTION = 0.4
 
 function fractionsOf(source: ShelfSource): readonly number[] | undefined {
   if (source.kind === 'jet-nebuliser') return source.settings
