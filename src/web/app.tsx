@@ -1,14 +1,18 @@
 // The frame of every page: name, places, look, footer. Leaves out the pages.
-import { Suspense } from 'react'
+import { lazy, Suspense } from 'react'
 import { Link, Route, Switch, useLocation } from 'wouter'
 import { CHOOSABLE_QUANTITIES } from '../units/choosable.ts'
 import { PAGE_WORDS } from '../words/web-page-text.ts'
-import { UpdateBar } from './offline/update-bar.tsx'
 import { FarSwitch } from './parts/far-switch.tsx'
 import { LookSwitch } from './parts/look-switch.tsx'
 import { PLACES, SETTINGS_PATH } from './places.tsx'
 import type { Place } from './places.tsx'
 import { useSettings } from './settings/settings-store.ts'
+
+/** What keeps the page on the device holds nothing up. */
+const UpdateBar = lazy(async () => ({
+  default: (await import('./offline/update-bar.tsx')).UpdateBar,
+}))
 
 export function App() {
   const [path] = useLocation()
@@ -44,7 +48,9 @@ export function App() {
         </Switch>
       </Suspense>
       <footer className="footer">{PAGE_WORDS.footer}</footer>
-      <UpdateBar />
+      <Suspense fallback={null}>
+        <UpdateBar />
+      </Suspense>
     </>
   )
 }

@@ -3,7 +3,7 @@ import { lazy } from 'react'
 import type { ComponentType } from 'react'
 import { PLACE_NAMES } from '../words/web-page-text.ts'
 import { BedsidePage } from './pages/bedside-page.tsx'
-import { SHEET_PATH } from './sheet/sheet-address.ts'
+import { SHEET_PATH } from './sheet/sheet-path.ts'
 
 export interface Place {
   readonly path: string

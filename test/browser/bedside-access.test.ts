@@ -143,6 +143,30 @@ describe('bedside page, accessible', () => {
     await answered(page)
   })
 
+  it('lets dials, pins and the honest line be used by keyboard alone, at 200 % zoom', async () => {
+    await page.setViewportSize({ width: 720, height: 450 })
+    await page.reload()
+    await answered(page)
+    await tabTo('Flow', 'input[type="range"]')
+    await page.keyboard.press('ArrowLeft')
+    await page.locator('.trial').waitFor()
+    await page.keyboard.press('Shift+Tab')
+    await tabTo('Pin it to compare')
+    await page.keyboard.press('Enter')
+    await page.locator('.compare', { hasText: 'Pinned' }).waitFor()
+    await page.locator('.ranked-row input[type="radio"]:checked').focus()
+    await page.keyboard.press('ArrowDown')
+    await page.locator('.ranked .ranked-row[data-chosen="true"]').waitFor()
+    await page.locator('.answer').getByRole('button', { name: 'Pin it to compare' }).focus()
+    await page.keyboard.press('Enter')
+    await page.locator('.compare svg').waitFor()
+    expect(await sidewaysPx(page)).toBe(0)
+    expect(await overlaps(page)).toEqual([])
+    await tabTo('Take both away')
+    await page.keyboard.press('Enter')
+    expect(await page.locator('.compare').count()).toBe(0)
+  })
+
   it('can be used by keyboard alone: pick, type, mend, choose', async () => {
     await page.setViewportSize({ width: 1440, height: 900 })
     await page.reload()
@@ -207,9 +231,10 @@ describe('bedside page, accessible', () => {
 })
 
 /** Tabs until the control with this label has the focus; a page of which it cannot be reached fails. */
-async function tabTo(label: string): Promise<void> {
+async function tabTo(label: string, kind = '*'): Promise<void> {
   for (let presses = 0; presses < 200; presses += 1) {
-    if ((await focusedLabel(page)).startsWith(label)) return
+    const isKind = await page.evaluate((of) => document.activeElement?.matches(of) === true, kind)
+    if (isKind && (await focusedLabel(page)).startsWith(label)) return
     await page.keyboard.press('Tab')
   }
   throw new Error(`${label} not reached by Tab`)

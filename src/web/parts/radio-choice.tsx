@@ -1,5 +1,5 @@
-// One choice of a few, all in sight side by side. Leaves out what is chosen.
-import { Label, Radio, RadioGroup } from 'react-aria-components'
+// One choice of a few, all in sight side by side, by the browser's own radio buttons (decision 0011). Leaves out what is chosen.
+import { useId } from 'react'
 
 export interface RadioChoiceProps<C extends string> {
   readonly label: string
@@ -13,24 +13,25 @@ export interface RadioChoiceProps<C extends string> {
 
 export function RadioChoice<C extends string>(props: RadioChoiceProps<C>) {
   const { label, value, choices, texts, onChoose } = props
+  const name = useId()
   return (
-    <RadioGroup
-      className="radio-choice"
-      orientation="horizontal"
-      value={value}
-      onChange={(picked) => {
-        const found = choices.find((choice) => choice === picked)
-        if (found !== undefined) onChoose(found)
-      }}
-    >
-      <Label className={props.isLabelUnseen === true ? 'unseen' : 'field-label'}>{label}</Label>
+    <fieldset className="radio-choice plain" role="radiogroup">
+      <legend className={props.isLabelUnseen === true ? 'unseen' : 'field-label'}>{label}</legend>
       <div className="look">
         {choices.map((choice) => (
-          <Radio key={choice} value={choice} className="look-choice">
+          <label key={choice} className="look-choice" data-selected={choice === value || undefined}>
+            <input
+              type="radio"
+              className="unseen"
+              name={name}
+              value={choice}
+              checked={choice === value}
+              onChange={() => onChoose(choice)}
+            />
             {texts[choice]}
-          </Radio>
+          </label>
         ))}
       </div>
-    </RadioGroup>
+    </fieldset>
   )
 }

@@ -14,10 +14,12 @@ import { NO_PINS, withPin } from './pins.ts'
 import type { Pins } from './pins.ts'
 import { onNowShown, shownOf } from './shown.ts'
 import { ShownPane } from './shown-pane.tsx'
-import { TwoMetre } from './two-metre.tsx'
 
 /** Loaded with the first pin. */
 const Compare = lazy(async () => ({ default: (await import('./compare.tsx')).Compare }))
+
+/** Loaded when the mode is chosen. */
+const TwoMetre = lazy(async () => ({ default: (await import('./two-metre.tsx')).TwoMetre }))
 
 export interface PlanViewProps {
   readonly planned: Planned
@@ -44,7 +46,9 @@ export const PlanView = memo(function PlanView(props: PlanViewProps) {
           <Lines lines={plan.missing.map(remarkText)} />
         </section>
       )}
-      <TwoMetre plan={plan} shown={shown} />
+      <Suspense fallback={null}>
+        <TwoMetre plan={plan} shown={shown} />
+      </Suspense>
       {first === undefined ? (
         <p className="answer-name">{ANSWER_WORDS.nothing}</p>
       ) : (

@@ -10,10 +10,9 @@ import { writeFragment } from '../../sheet/fragment.ts'
 import type { SheetRequest } from '../../sheet/fragment.ts'
 import { wallText } from '../../sheet/wall-clock.ts'
 import { readDraft } from '../case/case-input.ts'
-import { keptDraft } from '../case/draft-store.ts'
+import { keptDraft, keptTypedAt } from '../case/draft-store.ts'
 import type { PlanRequest } from '../worker/core-api.ts'
-
-export const SHEET_PATH = '/sheet'
+import { SHEET_PATH } from './sheet-path.ts'
 
 /** The shelf's own id of a set-up, of this very source or, for one typed at the bed, of one of its kind; undefined where the shelf builds none. */
 export function candidateIdOf(setUp: SetUp, { shelf, wardId }: PlanRequest): string | undefined {
@@ -36,13 +35,15 @@ function isAlike(one: SetUp, other: SetUp): boolean {
 
 /** Throws SIZE_OUT_OF_RANGE where the case is too long for an address. */
 export function sheetHref(request: PlanRequest, setUpId: string): string {
-  const now = momentOf(new Date())
+  const nowMs = Date.now()
+  const now = momentOf(new Date(nowMs))
   const { about, wardId } = request
   const fragment = writeFragment({
     case: about,
     setUpId,
     madeAt: now,
-    readAt: now,
+    // The readings are as old as the case: a sheet made later does not make them newer.
+    readAt: momentOf(new Date(Math.min(nowMs, keptTypedAt(localStorage) ?? nowMs))),
     modelVersion: MODEL_VERSION,
     ...(wardId === undefined ? {} : { wardId }),
   })

@@ -11,7 +11,8 @@ import { sheetPage } from '../../words/sheet-text.ts'
 import type { SheetFact, SheetList, SheetPage } from '../../words/sheet-text.ts'
 import { useNow } from '../gas/use-now.ts'
 import { fitType } from './fit-type.ts'
-import { momentOf, SHEET_PATH } from './sheet-address.ts'
+import { momentOf } from './sheet-address.ts'
+import { SHEET_PATH } from './sheet-path.ts'
 
 export interface SheetPaperProps {
   readonly request: SheetRequest

@@ -14,7 +14,6 @@ import { problemLineText } from '../../words/web-form-text.ts'
 import { PAGE_WORDS } from '../../words/web-page-text.ts'
 import { otherModelText, SHEET_WORDS } from '../../words/web-sheet-text.ts'
 import { draftOfFile } from '../case/draft.ts'
-import { useClock } from '../parts/clock.tsx'
 import { keepDraft } from '../case/draft-store.ts'
 import type { Planned, PlanState } from '../worker/use-plan.ts'
 import { Instead } from './instead.tsx'
@@ -72,11 +71,11 @@ function Made(props: {
 }) {
   const { request, sheet } = props
   const [, navigate] = useLocation()
-  const clock = useClock()
   const openCase = (): void => {
     const file = { id: '', about: request.case }
-    // Opening it confirms it: whoever opens a case has the patient before them.
-    keepDraft(localStorage, draftOfFile(writeCase(request.case), file), clock.nowMs())
+    // Its plan counts from when the patient was read, not from when the sheet is opened.
+    const readAtMs = Date.parse(request.readAt)
+    keepDraft(localStorage, draftOfFile(writeCase(request.case), file), readAtMs)
     navigate('/')
   }
   return (

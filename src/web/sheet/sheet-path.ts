@@ -1,0 +1,3 @@
+// Where the sheet stands on this page. Leaves out what its address asks.
+
+export const SHEET_PATH = '/sheet'
