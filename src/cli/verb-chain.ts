@@ -60,7 +60,7 @@ function chosenSetUp({ words }: VerbRun, given: PlanWords): Chosen {
     ...(wardId === undefined ? {} : { wardId }),
   })
   const first = plan.ranked[0]
-  return first === undefined ? { reasons: plan.missing.map(remarkText) } : first
+  return first ?? { reasons: plan.missing.map(remarkText) }
 }
 
 function solved(given: PlanWords, setUp: SetUp): ChainAnswer {
