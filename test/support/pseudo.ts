@@ -45,7 +45,7 @@ function accented(text: string): string {
 /** What is shown as it stands in every language: names of units, and codes. */
 const UNTOUCHED: readonly RegExp[] = [
   // Units, and names of gases and pressures written with letters and digits.
-  /\b(?:L|mL|kg|g|m|cm|mm|h|min|s|kPa|mmHg|cmH|bar|psi|MPa|Torr|lb|in|ft3?|PCO|PO|pH|CO|SpO|FiO)(?:2|₂|3)?(?:O)?(?:\/(?:min|L|s|kg|h))*\b/g,
+  /\b(?:L|mL|kg|g|mg|m|cm|mm|h|min|s|kPa|mmHg|cmH|bar|psi|MPa|Torr|lb|in|ft3?|PCO|PO|pH|CO|SpO|FiO)(?:2|₂|3)?(?:O)?(?:\/(?:min|L|s|kg|h))*\b/g,
   // Ids of rows, families and set-ups, with a hyphen between their parts.
   /\b[A-Za-z0-9]+(?:-[A-Za-z0-9]+)+\b/g,
   // Keys of sources: a name and a year.
