@@ -103,6 +103,6 @@ describe('the solver on random shelves', () => {
       for (const { chain } of chains)
         expect(openingsOfChain(chain).waysOut.length).toBeGreaterThan(0)
     }
-    expect(Math.min(kinds.chains, kinds.missing, kinds.refused)).toBeGreaterThan(SHELVES / 20)
+    expect(Math.min(kinds.chains, kinds.missing, kinds.refused)).toBeGreaterThan(SHELVES / 50)
   })
 })

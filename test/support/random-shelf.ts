@@ -164,7 +164,7 @@ function shelfFor(
   const row = (countMax: number): { place: string; count: number } => {
     const count = Math.min(left, 1 + Math.floor(random() * countMax))
     left -= count
-    return { place: random() < 0.93 ? 'a' : 'b', count }
+    return { place: random() < 0.9 ? 'a' : 'b', count }
   }
   const maybe = <R>(chance: number, make: () => R): readonly R[] =>
     random() < chance && left > 0 ? [make()] : []
