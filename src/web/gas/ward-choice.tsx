@@ -22,7 +22,7 @@ export function WardChoice({ chosen }: { readonly chosen: ChosenWard }) {
         onChoose={chosen.choose}
         choices={[...named, own]}
       />
-      <Fold heading={WARD_TEXT.readFile()}>
+      <Fold heading={WARD_TEXT.readFile()} level={2}>
         <div className="group-fields">
           <FileTrigger
             acceptedFileTypes={['.yaml', '.yml', '.json']}
