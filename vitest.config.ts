@@ -1,4 +1,5 @@
 // The two vitest projects: `unit` (no browser) and `browser` (Debian's chromium driven from Node). Leaves out types, lint and format, which scripts/test.mjs runs.
+import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
 
 // A hang must end some day, but no test is judged by its speed: two shared cores may be slow.
@@ -14,6 +15,8 @@ const shared = {
 
 export default defineConfig({
   test: {
+    // Left alone, the runner keeps one core free and takes twice as long on two.
+    maxWorkers: availableParallelism(),
     projects: [
       {
         test: {
@@ -29,7 +32,6 @@ export default defineConfig({
           name: 'browser',
           include: ['test/browser/**/*.test.ts'],
           exclude: ['node_modules/**'],
-          fileParallelism: false,
           globalSetup: ['test/support/build-web.ts'],
         },
       },
