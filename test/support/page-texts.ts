@@ -30,12 +30,21 @@ export async function pageTexts(page: Page): Promise<PageTexts> {
       if (position !== 'absolute' || overflow === 'visible') return false
       return clipPath === 'inset(50%)' || element.clientWidth <= LEAST_PX
     }
-    const isSeen = (element: Element): boolean => {
-      for (let one: Element | null = element; one !== null; one = one.parentElement) {
-        if (one instanceof HTMLElement && isDot(one)) return false
-      }
-      return element.checkVisibility({ visibilityProperty: true, opacityProperty: true })
+    /** Whether it or anything around it is a dot; asked of thousands, so that each is looked at once. */
+    const inDot = new Map<Element, boolean>()
+    const isInDot = (element: Element): boolean => {
+      const known = inDot.get(element)
+      if (known !== undefined) return known
+      const { parentElement } = element
+      const found =
+        (element instanceof HTMLElement && isDot(element)) ||
+        (parentElement !== null && isInDot(parentElement))
+      inDot.set(element, found)
+      return found
     }
+    const isSeen = (element: Element): boolean =>
+      !isInDot(element) &&
+      element.checkVisibility({ visibilityProperty: true, opacityProperty: true })
 
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
     for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
@@ -75,9 +84,9 @@ export async function pageTexts(page: Page): Promise<PageTexts> {
       )
     }
     for (const element of document.body.querySelectorAll<HTMLElement>('*')) {
-      if (!isSeen(element) || element.closest('svg') !== null) continue
-      if (element.innerText?.trim() && isCut(element))
-        cut.add(`cut: ${element.innerText.slice(0, 80)}`)
+      if (!isCut(element) || !isSeen(element) || element.closest('svg') !== null) continue
+      // What is said costs most to find, so it is asked last.
+      if (element.innerText?.trim()) cut.add(`cut: ${element.innerText.slice(0, 80)}`)
     }
     const right = document.documentElement.clientWidth
     const overlaps = new Set<string>()
