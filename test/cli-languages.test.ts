@@ -42,6 +42,8 @@ const AS_TYPED: readonly RegExp[] = [
   // Ids of rows, families and set-ups.
   /\b[a-z0-9]+(?:-[A-Za-z0-9]+)+\b/g,
   /\b[\w-]+(?:\/[\w.-]+)*\.(?:json|yaml|svg|csv|pdf)\b/g,
+  // Columns and ids of a spreadsheet.
+  /\b(?:count|tubing)(?=:|$)/gm,
   /\bnpm run -s oxwright --(?: \S+)*/g,
   /^ {2}oxwright .*$/gm,
   new RegExp(
@@ -63,6 +65,7 @@ describe('the command line in a language nobody speaks', () => {
     [['evidence', '--misses']],
     [['cylinder', '--water', '5', '--gauge', '137bar', '--flow', '4', '--now', '14:00']],
     [['sheet', 'examples/tracheostomy-mask.json', '--draws', '64']],
+    [['shelf', 'examples/shelves/lapwing-counted.csv', '--into', 'examples/shelves/lapwing.csv']],
     [['--help']],
     ...Object.keys(VERB_HELP).map((verb) => [[verb, '--help']]),
   ])('answers %j without a word that went past say()', async (words) => {

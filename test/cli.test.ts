@@ -231,6 +231,9 @@ describe('exit codes', () => {
   })
 })
 
+/** Options that name a file to be written. */
+const WRITTEN = /^--(?:svg|pdf|to-csv|to-json|refused)$/
+
 describe('help', () => {
   it('tells every verb, its options, examples and the exit codes', () => {
     const general = cliProcess(['--help'])
@@ -262,7 +265,7 @@ describe('help', () => {
     for (const example of runnable) {
       const words = example
         .split(' ')
-        .map((word) => (/\.(svg|pdf)$/.test(word) ? inFolder(word) : word))
+        .map((word, i, all) => (WRITTEN.test(all[i - 1] ?? '') ? inFolder(word) : word))
       // Safe: the first word of an example is a verb, as the run of it shows.
       const few = 'draws' in VERBS[words[0] as keyof typeof VERBS].options ? FEW : []
       expect(await cliLater([...words, ...few])).toMatchObject({ code: EXIT.ok, err: '' })

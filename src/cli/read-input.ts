@@ -1,6 +1,9 @@
-// Reads a case or a shelf from a JSON or YAML text, with every problem at once. Leaves out where files come from.
-import { parseDocument } from 'yaml'
+// Reads a case from a JSON or YAML text, a shelf from a spreadsheet too, with every problem at once. Leaves out where files come from.
 import type { Problem } from '../errors.ts'
+import { readShelfCsv } from '../files/shelf-csv/read-shelf-csv.ts'
+import { EMPTY_SHELF, rowsWith } from '../files/shelf-csv/shelf-reading.ts'
+import type { CellProblem, ShelfRowReading } from '../files/shelf-csv/shelf-reading.ts'
+import { takeShelfCsv } from '../files/shelf-csv/take-shelf-csv.ts'
 import { DEMO_SHELF } from '../kit/demo-shelf/demo-shelf.ts'
 import { readShelf } from '../kit/read-shelf.ts'
 import type { Shelf } from '../kit/shelf.ts'
@@ -12,6 +15,8 @@ import { readWard } from '../supply/read-ward.ts'
 import type { WardFile } from '../supply/ward.ts'
 import { CLI_WORDS } from '../words/cli-text.ts'
 import { InputError } from './failure.ts'
+import { parsedText } from './parsed-text.ts'
+import { isShelfCsv } from './shelf-file.ts'
 import { readText } from './terminal.ts'
 
 export interface GivenCase {
@@ -20,7 +25,7 @@ export interface GivenCase {
 }
 
 export function caseFrom(path: string): GivenCase {
-  const read = readCase(parsed(CLI_WORDS.theCase, readText(path)))
+  const read = readCase(parsedText(CLI_WORDS.theCase, readText(path)))
   if (!read.ok) throw new InputError(CLI_WORDS.theCase, read.problems)
   return { case: read.case, warnings: read.warnings }
 }
@@ -28,48 +33,39 @@ export function caseFrom(path: string): GivenCase {
 /** The shelf of a file, or the demo shelf where none is named. */
 export function shelfFrom(path: string | undefined): Shelf {
   if (path === undefined) return DEMO_SHELF
-  const read = readShelf(parsed(CLI_WORDS.theShelf, readText(path)))
+  const text = readText(path)
+  if (isShelfCsv(path, text)) return shelfOfCsv(text)
+  const read = readShelf(parsedText(CLI_WORDS.theShelf, text))
   if (!read.ok) throw new InputError(CLI_WORDS.theShelf, read.problems)
   return read.shelf
 }
 
+/** A spreadsheet of which every row can be taken. */
+function shelfOfCsv(text: string): Shelf {
+  const reading = readShelfCsv(text, EMPTY_SHELF)
+  const refused = rowsWith(reading, 'refused')
+  const problems = [
+    ...reading.headProblems,
+    ...refused.flatMap((row) => row.problems.map((one) => inRow(one, row))),
+  ]
+  const read = takeShelfCsv(EMPTY_SHELF, reading)
+  if (problems.length > 0) throw new InputError(CLI_WORDS.theShelf, problems)
+  if (!read.ok) throw new InputError(CLI_WORDS.theShelf, read.problems)
+  return read.shelf
+}
+
+function inRow(problem: CellProblem, { line }: ShelfRowReading): Problem {
+  return { ...problem, path: `[${line}] ${problem.path}` }
+}
+
 export function transferFrom(path: string): TransferFile {
-  const read = readTransfer(parsed(CLI_WORDS.theTransfer, readText(path)))
+  const read = readTransfer(parsedText(CLI_WORDS.theTransfer, readText(path)))
   if (!read.ok) throw new InputError(CLI_WORDS.theTransfer, read.problems)
   return read.transfer
 }
 
 export function wardFrom(path: string): WardFile {
-  const read = readWard(parsed(CLI_WORDS.theWard, readText(path)))
+  const read = readWard(parsedText(CLI_WORDS.theWard, readText(path)))
   if (!read.ok) throw new InputError(CLI_WORDS.theWard, read.problems)
   return read.ward
-}
-
-/** YAML 1.2 holds JSON; what looks like JSON is read by the stricter reader, for its better messages. */
-function parsed(what: string, text: string): unknown {
-  return /^\s*[[{]/.test(text) ? parsedJson(what, text) : parsedYaml(what, text)
-}
-
-function parsedJson(what: string, text: string): unknown {
-  try {
-    return JSON.parse(text)
-  } catch (thrown) {
-    if (!(thrown instanceof SyntaxError)) throw thrown
-    throw new InputError(what, [unreadable(thrown.message)])
-  }
-}
-
-function parsedYaml(what: string, text: string): unknown {
-  const document = parseDocument(text, { uniqueKeys: true, merge: false })
-  const problems = document.errors.map((error) => unreadable(firstLine(error.message)))
-  if (problems.length > 0) throw new InputError(what, problems)
-  return document.toJS()
-}
-
-function unreadable(reason: string): Problem {
-  return { code: 'UNREADABLE_TEXT', path: '', value: reason }
-}
-
-function firstLine(message: string): string {
-  return message.split('\n')[0] ?? message
 }

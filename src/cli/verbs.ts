@@ -8,6 +8,7 @@ import { evidenceVerb } from './verb-evidence.ts'
 import { humidityVerb } from './verb-humidity.ts'
 import { planVerb } from './verb-plan.ts'
 import { sheetVerb } from './verb-sheet.ts'
+import { shelfVerb } from './verb-shelf.ts'
 import { transferVerb } from './verb-transfer.ts'
 import { wardDemandVerb } from './verb-ward-demand.ts'
 
@@ -22,5 +23,6 @@ export const VERBS: Readonly<Record<VerbName, Verb>> = {
   transfer: transferVerb,
   'ward-demand': wardDemandVerb,
   chain: chainVerb,
+  shelf: shelfVerb,
   evidence: evidenceVerb,
 }

@@ -28,7 +28,7 @@ const COMMON: readonly OptionHelp[] = [
 const SHELF: readonly OptionHelp[] = [
   {
     option: '--shelf FILE',
-    help: say('the ward’s own shelf, JSON or YAML (default: the demo shelf)'),
+    help: say('the ward’s own shelf, JSON, YAML or CSV (default: the demo shelf)'),
   },
   { option: '--ward ID', help: say('only what this ward can take from its place') },
   { option: '--draws N', help: say('patients drawn for the spread, 64–8192 (default 512)') },
@@ -86,7 +86,7 @@ export const VERB_HELP = {
       },
       {
         option: '--shelf FILE',
-        help: say('the ward’s own shelf, JSON or YAML (default: the demo shelf)'),
+        help: say('the ward’s own shelf, JSON, YAML or CSV (default: the demo shelf)'),
       },
       { option: '--ward ID', help: say('only what this ward can take from its place') },
       { option: '--room-temperature C', help: say('temperature of the room, °C') },
@@ -197,7 +197,7 @@ export const VERB_HELP = {
       { option: '--case FILE', help: say('case of the patient: what is inhaled on each leg') },
       {
         option: '--shelf FILE',
-        help: say('the ward’s own shelf, JSON or YAML (default: the demo shelf)'),
+        help: say('the ward’s own shelf, JSON, YAML or CSV (default: the demo shelf)'),
       },
       { option: '--units UNIT', help: say('bar, psi or kPa in the answer (default bar)') },
       { option: '--volume UNIT', help: say('L or ft3 in the answer (default L)') },
@@ -228,7 +228,7 @@ export const VERB_HELP = {
       { option: '--seed N', help: say('another sample of the same size (default 1)') },
       {
         option: '--shelf FILE',
-        help: say('the ward’s own shelf, JSON or YAML (default: the demo shelf)'),
+        help: say('the ward’s own shelf, JSON, YAML or CSV (default: the demo shelf)'),
       },
       ...COMMON,
     ],
@@ -255,6 +255,28 @@ export const VERB_HELP = {
     examples: [
       'chain examples/simple-mask.json --ward heron --svg chain.svg',
       'chain examples/tracheostomy-mask.json --set-up tracheostomy-mask/adult@nebuliser#10:0.4 --json',
+    ],
+  },
+  shelf: {
+    usage: 'shelf FILE',
+    summary: say('check a shelf file row by row, JSON or spreadsheet; write it as the other'),
+    options: [
+      {
+        option: '--into FILE',
+        help: say('the shelf it is put into; rows that the file does not have stay'),
+      },
+      { option: '--to-csv FILE', help: say('write the shelf as a spreadsheet (CSV)') },
+      { option: '--to-json FILE', help: say('write the shelf as JSON (schema/shelf.schema.json)') },
+      {
+        option: '--refused FILE',
+        help: say('write the refused rows with their reasons, and the shelf without them'),
+      },
+      { option: '--all', help: say('every row; without it only refused and changed ones') },
+      ...COMMON,
+    ],
+    examples: [
+      'shelf examples/shelves/lapwing.csv --to-json shelf.json',
+      'shelf examples/shelves/lapwing-counted.csv --into examples/shelves/lapwing.csv --to-csv shelf.csv',
     ],
   },
   evidence: {
@@ -369,7 +391,11 @@ export type UsageFault =
     }
   | { readonly kind: 'given-twice'; readonly option: string }
   | { readonly kind: 'case-missing'; readonly verb: string }
-  | { readonly kind: 'file-missing'; readonly verb: string; readonly file: 'transfer' | 'ward' }
+  | {
+      readonly kind: 'file-missing'
+      readonly verb: string
+      readonly file: 'transfer' | 'ward' | 'shelf'
+    }
   | { readonly kind: 'option-missing'; readonly option: string; readonly verb: string }
   | { readonly kind: 'one-of-two'; readonly options: readonly [string, string] }
   | {
@@ -425,6 +451,8 @@ export function usageText(fault: UsageFault): string {
     case 'case-missing':
       return say('{verb} needs a case: a file, or - for standard input', { verb: fault.verb })
     case 'file-missing':
+      if (fault.file === 'shelf')
+        return say('{verb} needs a shelf file, or - for standard input', { verb: fault.verb })
       return fault.file === 'transfer'
         ? say('{verb} needs a transfer file, or - for standard input', { verb: fault.verb })
         : say('{verb} needs a ward file, or - for standard input', { verb: fault.verb })

@@ -100,6 +100,30 @@ const PROBLEM_TEXTS: Readonly<Record<ErrorCode, (said: Said) => string>> = {
     }),
   UNREADABLE_TEXT: (said) =>
     say('{label} cannot be read: {value}', { label: labelOf(said), value: valueText(said.value) }),
+  CELL_UNREADABLE: (said) =>
+    typed(
+      said,
+      say('{label}: {quoted} cannot be read', {
+        label: labelOf(said),
+        quoted: quoted(said.value),
+      }),
+    ),
+  CELL_NOT_FOR_ROW: (said) =>
+    allowing(
+      said,
+      say('{label}: {quoted} has no place in this row', {
+        label: labelOf(said),
+        quoted: quoted(said.value),
+      }),
+    ),
+  NUMBER_AMBIGUOUS: (said) =>
+    allowing(
+      said,
+      say('{label}: {quoted} could mean two numbers', {
+        label: labelOf(said),
+        quoted: quoted(said.value),
+      }),
+    ),
   UNREADABLE_DATE: (said) =>
     say('{label} {quoted} is not a date', { label: labelOf(said), quoted: quoted(said.value) }),
   UNIT_UNKNOWN: (said) =>
@@ -230,6 +254,12 @@ function unitOf(said: Said): string | undefined {
 function allowing(said: Said, text: string): string {
   const limit = limitText(said, unitOf(said))
   return limit === '' ? text : say('{text} (allowed: {limit})', { text, limit })
+}
+
+/** The sentence with an example of what can be typed. */
+function typed(said: Said, text: string): string {
+  const example = limitText(said, undefined)
+  return example === '' ? text : say('{text} (such as: {example})', { text, example })
 }
 
 /** "30–250 g/L", "at least 5 min", "rest, sleep, …" */
