@@ -33,6 +33,11 @@ export const PLACES: readonly Place[] = [
     hasParts: true,
   },
   {
+    path: '/shelf',
+    name: PLACE_NAMES.shelf,
+    Page: lazy(async () => ({ default: (await import('./shelf/shelf-page.tsx')).ShelfPage })),
+  },
+  {
     path: '/evidence',
     name: PLACE_NAMES.evidence,
     Page: lazy(async () => ({

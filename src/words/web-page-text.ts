@@ -38,6 +38,7 @@ export const PLACE_NAMES = {
   sheet: say('Sheet'),
   gas: say('Gas'),
   chain: say('Chain'),
+  shelf: say('Shelf'),
   evidence: say('Evidence'),
   settings: say('Settings'),
 } as const

@@ -1,0 +1,16 @@
+// The Shelf page: the shelf in use, out to files and in from them. Leaves out editing rows by hand.
+import { SHELF_PAGE_WORDS, shelfInUseText } from '../../words/web-shelf-import-text.ts'
+import { ImportPart } from './import-part.tsx'
+import { useShelf } from './shelf-store.ts'
+import '../styles/shelf-import.css'
+
+export function ShelfPage() {
+  const { shelf, isDemo } = useShelf()
+  return (
+    <main className="shelf-page" id="answer" tabIndex={-1}>
+      <h1 className="shelf-heading">{SHELF_PAGE_WORDS.heading}</h1>
+      <p className="field-help">{shelfInUseText(shelf.hospital, isDemo)}</p>
+      <ImportPart />
+    </main>
+  )
+}
