@@ -109,8 +109,9 @@ describe('the shelf as a spreadsheet', () => {
     ['tubing-2', 'count', 'twelve', 'NOT_A_NUMBER', '0–100000'],
     ['tubing-2', 'count', '12.5', 'COUNT_OUT_OF_RANGE', '0–100000'],
     ['tubing-2', 'count', '-1', 'COUNT_OUT_OF_RANGE', '0–100000'],
-    ['tubing-2', 'count', '1.180', 'NUMBER_AMBIGUOUS', '1180, 1.1800'],
-    ['tubing-2', 'count', '1,180', 'NUMBER_AMBIGUOUS', '1180, 1.1800'],
+    ['tubing-2', 'count', '1.180', 'NUMBER_AMBIGUOUS', 'allowed: 1180)'],
+    ['tubing-2', 'count', '1,180', 'NUMBER_AMBIGUOUS', 'allowed: 1180)'],
+    ['bubble', 'water (mL)', '1.180', 'NUMBER_AMBIGUOUS', 'allowed: 1180, 1.1800)'],
     ['tubing-2', 'count', '', 'MISSING_FIELD', '0–100000'],
     ['tubing-2', 'bore (mm)', '04. Aug', 'NOT_A_NUMBER', '1–40 mm'],
     ['tubing-2', 'bore (mm)', '4.8 mm', 'NOT_A_NUMBER', '1–40 mm'],
@@ -203,7 +204,9 @@ describe('the shelf as a spreadsheet', () => {
   it('refuses a row with something under a heading that is not known, and takes the others', () => {
     const csv = 'list,id,cuont\ntubes,hose-22,3\ntubes,tubing-2,\n'
     const reading = readShelfCsv(csv, DEMO_SHELF)
-    expect(reading.headProblems).toMatchObject([{ code: 'UNKNOWN_FIELD', column: 'cuont' }])
+    expect(reading.headProblems).toMatchObject([
+      { code: 'UNKNOWN_FIELD', column: 'cuont', suggestion: 'count' },
+    ])
     expect(reading.rows.map(({ outcome }) => outcome)).toEqual(['refused', 'same'])
   })
 
@@ -231,7 +234,7 @@ describe('the shelf as a spreadsheet', () => {
   it('gives refused rows back with their reason; mended, they are taken', () => {
     const bad = readShelfCsv(withCell('hose-22', 'count', '1,180'), DEMO_SHELF)
     const back = refusedCsv(bad)
-    expect(back).toContain('1180, 1.1800')
+    expect(back).toContain('allowed: 1180)')
     const again = readShelfCsv(back, DEMO_SHELF)
     expect(again.rows).toMatchObject([{ outcome: 'refused', id: 'hose-22' }])
     const mended = readShelfCsv(back.replace('"1,180"', '1180'), DEMO_SHELF)

@@ -9,6 +9,8 @@ export interface CellKind {
   readonly form: CellForm
   /** Bounds of the numbers in it, where it holds any. */
   readonly bounds?: CellBounds
+  /** Only whole numbers are allowed. */
+  readonly isWhole?: true
   /** The text of a value that is there. */
   readonly write: (value: unknown) => string
   readonly read: (text: string) => unknown
@@ -44,6 +46,10 @@ export function numberCell(bounds: CellBounds): CellKind {
   }
 }
 
+export function countCell(bounds: CellBounds): CellKind {
+  return { ...numberCell(bounds), isWhole: true }
+}
+
 /** Numbers with the bar between them. One item with a comma in it could be one number or two and stays text. */
 export function numbersCell(bounds: CellBounds): CellKind {
   return {
@@ -70,6 +76,7 @@ const SIZE =
 export const SIZES: CellKind = {
   form: 'sizes',
   bounds: RULES.count,
+  isWhole: true,
   // Safe: the column holds the sizes of an interface and nothing else.
   write: (value) => joinItems((listOf(value) as readonly SizeStock[]).map(sizeText)),
   read: (text) => splitItems(text).map(sizeIn),

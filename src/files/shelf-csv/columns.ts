@@ -4,6 +4,7 @@ import { RULES } from '../../kit/shelf-rules.ts'
 import type { ShelfCsvColumn, ShelfList } from './headings.ts'
 import {
   CHOICE,
+  countCell,
   MODES,
   NAMES,
   numberCell,
@@ -36,7 +37,7 @@ const ROW = [
   of('wardMarking', 'wardMarking', TEXT),
 ]
 const KIND = of('kind', 'kind', CHOICE)
-const COUNT = of('count', 'count', numberCell(RULES.count))
+const COUNT = of('count', 'count', countCell(RULES.count))
 const COUNTED = [...ROW, COUNT]
 const LABEL = [
   of('labelMin', 'ratedMinLpm', numberCell(RULES.ratedLpm)),
@@ -71,7 +72,7 @@ const NEBULISER = [
   ...METERED,
   of('fractions', 'settings', numbersCell(RULES.valveFraction)),
   of('drive', 'driveLpmMax', numberCell(RULES.stepLpm)),
-  of('jets', 'jets', numberCell(RULES.jets)),
+  of('jets', 'jets', countCell(RULES.jets)),
   USED_FRACTIONS,
   HEATED,
 ]
@@ -109,7 +110,7 @@ const LIST_COLUMNS: Readonly<Record<ShelfList, readonly Column[]>> = {
     of('altitude', 'altitudeM', numberCell(RULES.altitudeM)),
     of('invented', 'isInvented', YES_NO),
   ],
-  wards: [ID, of('name', 'name', TEXT), of('beds', 'beds', numberCell(RULES.beds))],
+  wards: [ID, of('name', 'name', TEXT), of('beds', 'beds', countCell(RULES.beds))],
   interfaces: [
     ...ROW,
     of('kind', 'family', CHOICE),

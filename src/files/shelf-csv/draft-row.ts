@@ -33,7 +33,11 @@ export function draftOf(options: {
   const own = [...problems, ...(list === null ? [noList(cells.get('list'))] : [])]
   const alike = list === null || base !== undefined ? undefined : alikeId(shelf, list, id)
   if (alike !== undefined) own.push(notQuite(id, alike))
-  const judge = list === null ? noRow : (wards: Shelf['wards']) => judgeCells(list, kept, wards)
+  // What else is wrong with a row under a wrong id is not known.
+  const judge =
+    list === null || alike !== undefined
+      ? noRow
+      : (wards: Shelf['wards']) => judgeCells(list, kept, wards)
   return { line, raw, list, id, base, problems: own, judge }
 }
 

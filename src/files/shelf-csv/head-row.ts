@@ -1,4 +1,5 @@
 // The headings of a CSV file: which column each names, which are unknown or stand twice. Leaves out the rows below.
+import { closest } from '../../patient/did-you-mean.ts'
 import { unguarded } from './cell-text.ts'
 import { REASON_HEADING, SHELF_CSV_HEADINGS } from './headings.ts'
 import type { ShelfCsvColumn } from './headings.ts'
@@ -41,10 +42,11 @@ const NEEDED = ['list', 'id'] as const
 const ALL = Object.entries(SHELF_CSV_HEADINGS) as readonly (readonly [ShelfCsvColumn, string])[]
 const COLUMNS = new Map(ALL.map(([column, heading]) => [plain(heading), column]))
 
+/** All headings there are would hide the one that is meant. */
 function wrong(code: 'DUPLICATE_ID' | 'UNKNOWN_FIELD', heading: string): CellProblem {
-  const limit = { oneOf: Object.values(SHELF_CSV_HEADINGS) }
   const told = { code, path: heading, column: heading, value: heading }
-  return code === 'UNKNOWN_FIELD' ? { ...told, limit } : told
+  const suggestion = closest({ typed: heading, choices: Object.values(SHELF_CSV_HEADINGS) })
+  return code === 'DUPLICATE_ID' || suggestion === undefined ? told : { ...told, suggestion }
 }
 
 function missed(heading: string): CellProblem {

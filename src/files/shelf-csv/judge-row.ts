@@ -104,6 +104,7 @@ function inCellTerms(problem: Problem, { cell }: Column): Problem {
   if (code !== 'NOT_A_NUMBER' || typeof value !== 'string' || bounds === undefined) return problem
   if (!isAmbiguous(value, bounds)) return problem
   const { limit: _, unit: __, ...rest } = problem
-  const oneOf = [String(inThousands(value)), `${value.replace(',', '.')}0`]
+  const whole = String(inThousands(value))
+  const oneOf = cell.isWhole === true ? [whole] : [whole, `${value.replace(',', '.')}0`]
   return { ...rest, code: 'NUMBER_AMBIGUOUS', limit: { oneOf } }
 }
