@@ -36,9 +36,15 @@ export const IMPORT_WORDS = {
 
 export const SHELF_PAGE_WORDS = { heading: say('Shelf') } as const
 
-export function shelfInUseText(hospital: string, isDemo: boolean): string {
-  return isDemo
-    ? say('In use: the demo shelf of {hospital}, invented.', { hospital })
+export function shelfInUseText(options: {
+  readonly hospital: string
+  readonly isDemo: boolean
+  readonly isInvented: boolean
+}): string {
+  const { hospital, isDemo, isInvented } = options
+  if (isDemo) return say('In use: the demo shelf of {hospital}, invented.', { hospital })
+  return isInvented
+    ? say('In use: the shelf of {hospital}, invented.', { hospital })
     : say('In use: the shelf of {hospital}.', { hospital })
 }
 

@@ -72,6 +72,7 @@ describe('the import part of the shelf', () => {
     await page
       .getByRole('heading', { name: /counted.csv: 1 refused, 0 added, 2 changed/ })
       .waitFor()
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toContain('1 refused')
     await rowText('count “many” is not a number (allowed: 0–100000)').waitFor()
     expect(await kept()).toBeNull()
     await report().getByText('changed (2)').click()
@@ -114,9 +115,9 @@ describe('the import part of the shelf', () => {
     await page.getByRole('heading', { name: /0 refused, 11 added, 0 changed/ }).waitFor()
     expect(await page.getByRole('radio', { name: 'in its place' }).isChecked()).toBe(true)
     await page.getByRole('button', { name: 'Take 11 rows' }).click()
-    await page.getByText('In use: the shelf of Sallowmere Hospital.').waitFor()
+    await page.getByText('In use: the shelf of Sallowmere Hospital, invented.').waitFor()
     await page.reload()
-    await page.getByText('In use: the shelf of Sallowmere Hospital.').waitFor()
+    await page.getByText('In use: the shelf of Sallowmere Hospital, invented.').waitFor()
   })
 
   it('reads JSON row by row and says of a broken file why', async () => {

@@ -26,9 +26,11 @@ const NOTHING_SAID: Said = { text: '', problems: [] }
 export function ImportPart() {
   const choice = useShelf()
   const [file, setFile] = useState<ImportedFile | null>(null)
+  const [filesOpened, setFilesOpened] = useState(0)
   const [said, setSaid] = useState<Said>(NOTHING_SAID)
   const show = (found: ImportedFile | Said): void => {
     setFile('text' in found ? null : found)
+    setFilesOpened((before) => before + 1)
     setSaid('text' in found ? found : NOTHING_SAID)
   }
   const open = (chosen: File): void => {
@@ -62,7 +64,7 @@ export function ImportPart() {
       ) : null}
       {file === null ? null : (
         <ImportReport
-          key={file.name}
+          key={filesOpened}
           file={file}
           choice={choice}
           onTake={(shelf, counts) => {

@@ -1,5 +1,5 @@
 // What a file would do to the shelf, row by row: counts first, then the rows of one outcome, refused ones before all. Nothing changes until taken. Leaves out judging rows.
-import { useMemo, useState } from 'react'
+import { useEffect, useMemo, useRef, useState } from 'react'
 import { Button } from 'react-aria-components'
 import type { Problem } from '../../errors.ts'
 import type { ShelfReading, ShelfRowReading } from '../../files/shelf-csv/shelf-reading.ts'
@@ -38,6 +38,9 @@ export function ImportReport({ file, choice, onTake, onRefused, onLeave }: Impor
   const reading = useMemo(() => file.read(base), [file, base])
   const counts = countsOf(reading)
   const taken = counts.added + counts.changed
+  const heading = useRef<HTMLHeadingElement>(null)
+  // A reader that speaks begins with the counts.
+  useEffect(() => heading.current?.focus(), [])
   const take = (): void => {
     const read = file.take(base, reading)
     if (read.ok) onTake(read.shelf, counts)
@@ -45,7 +48,9 @@ export function ImportReport({ file, choice, onTake, onRefused, onLeave }: Impor
   }
   return (
     <section className="import-report" aria-labelledby="import-report">
-      <h3 id="import-report">{reportHeadText(file.name, counts)}</h3>
+      <h3 id="import-report" ref={heading} tabIndex={-1}>
+        {reportHeadText(file.name, counts)}
+      </h3>
       <p className="field-help">{IMPORT_WORDS.notYet}</p>
       {reading.headProblems.length === 0 ? null : (
         <ul className="lines import-head">

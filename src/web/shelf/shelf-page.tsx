@@ -6,10 +6,12 @@ import '../styles/shelf-import.css'
 
 export function ShelfPage() {
   const { shelf, isDemo } = useShelf()
+  const { hospital, isInvented = false } = shelf
+  const inUse = shelfInUseText({ hospital, isDemo, isInvented })
   return (
     <main className="shelf-page" id="answer" tabIndex={-1}>
       <h1 className="shelf-heading">{SHELF_PAGE_WORDS.heading}</h1>
-      <p className="field-help">{shelfInUseText(shelf.hospital, isDemo)}</p>
+      <p className="field-help">{inUse}</p>
       <ImportPart />
     </main>
   )
