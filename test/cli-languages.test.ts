@@ -43,7 +43,7 @@ const AS_TYPED: readonly RegExp[] = [
   /\b[a-z0-9]+(?:-[A-Za-z0-9]+)+\b/g,
   /\b[\w-]+(?:\/[\w.-]+)*\.(?:json|yaml|svg|csv|pdf)\b/g,
   // Columns and ids of a spreadsheet.
-  /\b(?:count|tubing)(?=:|$)/gm,
+  /\b(?:count|tubing)\b/g,
   /\bnpm run -s oxwright --(?: \S+)*/g,
   /^ {2}oxwright .*$/gm,
   new RegExp(
