@@ -46,6 +46,7 @@ export const ERROR_CODES = {
   CELL_UNREADABLE: 'shape',
   CELL_NOT_FOR_ROW: 'shape',
   NUMBER_AMBIGUOUS: 'shape',
+  LETTERS_LOST: 'shape',
   UNREADABLE_DATE: 'shape',
   UNIT_UNKNOWN: 'shape',
   UNIT_SLIP_SUSPECTED: 'shape',

@@ -191,6 +191,18 @@ describe('the shelf as a spreadsheet', () => {
     ])
   })
 
+  it('refuses a row whose letters were lost in another encoding, and keeps the name there was', () => {
+    const bytes = Buffer.from(
+      'list;id;name\ntubes;hose-22;Schl\u{e4}uche\nwards;heron;Reiher\n',
+      'latin1',
+    )
+    const reading = readShelfCsv(bytes.toString('utf8'), DEMO_SHELF)
+    expect(reading.rows.map(({ outcome }) => outcome)).toEqual(['refused', 'changed'])
+    expect(reading.rows[0]?.problems).toMatchObject([{ code: 'LETTERS_LOST', column: 'name' }])
+    const whole = readShelfCsv(bytes.toString('latin1'), DEMO_SHELF)
+    expect(whole.rows.map(({ outcome }) => outcome)).toEqual(['changed', 'changed'])
+  })
+
   it('refuses both of two rows with one id, as neither is known to be right', () => {
     const twice = DEMO_CSV + 'tubes,hose-22,Hose\r\n'
     const reading = readShelfCsv(twice, DEMO_SHELF)
@@ -249,6 +261,13 @@ describe('the shelf as a spreadsheet', () => {
     const reading = readShelfCsv(csv, DEMO_SHELF)
     expect(rowsWith(reading, 'refused').map(({ line }) => line)).toEqual([31])
     expect(rowsWith(reading, 'same')).toHaveLength(lines.length - 3)
+  })
+
+  it('does not let an open quote reach a later row whose cell begins with the separator', () => {
+    const csv = 'list,id,count\ntubes,"hose-22,3\ntubes,tubing-2,4\nfittings,",x",5\n'
+    const reading = readShelfCsv(csv, DEMO_SHELF)
+    expect(reading.rows.map(({ outcome }) => outcome)).toEqual(['refused', 'changed', 'refused'])
+    expect(reading.rows[0]?.cells).toEqual(['tubes,"hose-22,3'])
   })
 
   it('survives random changes of bytes: nothing is thrown, no other row is harmed, none is lost', () => {

@@ -124,6 +124,11 @@ const PROBLEM_TEXTS: Readonly<Record<ErrorCode, (said: Said) => string>> = {
         quoted: quoted(said.value),
       }),
     ),
+  LETTERS_LOST: (said) =>
+    say('{label}: letters of {quoted} were lost; save the file as UTF-8 (CSV UTF-8)', {
+      label: labelOf(said),
+      quoted: quoted(said.value),
+    }),
   UNREADABLE_DATE: (said) =>
     say('{label} {quoted} is not a date', { label: labelOf(said), quoted: quoted(said.value) }),
   UNIT_UNKNOWN: (said) =>

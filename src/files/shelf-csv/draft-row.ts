@@ -55,6 +55,7 @@ function typedCells(raw: readonly string[], head: Head) {
     if (written.trim() === '' || head.passedOver.has(i)) return
     const column = head.columns[i]
     const value = unguarded(written)
+    if (value.includes(LOST_LETTER)) problems.push(lostLetters(head.headings[i] ?? '', value))
     if (column !== undefined) cells.set(column, value)
     else {
       const heading = head.headings[i] ?? ''
@@ -63,6 +64,13 @@ function typedCells(raw: readonly string[], head: Head) {
     }
   })
   return { cells, problems }
+}
+
+/** Stands where bytes of a file were no UTF-8, as spreadsheet programs of some countries still save them. */
+const LOST_LETTER = '\u{FFFD}'
+
+function lostLetters(heading: string, value: string): CellProblem {
+  return { code: 'LETTERS_LOST', path: heading, column: heading, value }
 }
 
 /** What the shelf has under headings that the file does not have. */
