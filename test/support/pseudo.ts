@@ -51,7 +51,7 @@ const UNTOUCHED: readonly RegExp[] = [
   // Keys of sources: a name and a year.
   /\b[A-Z][A-Za-z]+(?:(?:18|19|20)\d\d[a-z]?|\d{4,5})\b/g,
   // Beds and codes of patients and parts, as the examples invent them.
-  /\b(?:Heron|Plover|Wren)\b/g,
+  /\b(?:Heron|Plover|Wren|Brackwater Fell Hospital)\b/g,
   /\b[A-Z]{1,2}-?\d+\b/g,
   // The program and the languages by their own names.
   /\bOxwright\b|\boxwright\b|\bEnglish\b|\bDeutsch\b/g,
