@@ -48,6 +48,22 @@ describe('oxwright cylinder', () => {
     expect(cli([...PLAIN, '--units', 'psi', '--volume', 'ft3']).out).toMatch(/[\d.]+ ft³ in it/)
   })
 
+  it('says nothing in a unit that was not asked for, remarks and JSON neither', () => {
+    const asked = ['--units', 'psi', '--volume', 'ft3', '--gauge-error', '5bar', '--used-at=-5']
+    for (const words of [
+      [...PLAIN, ...asked],
+      [...PLAIN, ...asked, '--json'],
+      ['transfer', 'examples/transfers/wren-short.yaml', '--now', '9:00', ...asked.slice(0, 4)],
+      ['transfer', 'examples/transfers/wren-short.yaml', '--sheet', ...asked.slice(0, 4)],
+    ]) {
+      const { out } = cli(words)
+      // Pressure of the air stays in kPa; a water volume is a size; a label is the ward's own.
+      const mine = out.replaceAll(/(?:°C and|Water volume|1 ×|\d\.) [\d.]+ (?:kPa|L)/g, '')
+      expect(mine, words.join(' ')).toMatch(/psi|ft³/)
+      expect(mine.match(/.*\d\s(?:bar|kPa|L)(?![\w/]).*/g)).toBeNull()
+    }
+  })
+
   it('says of a closed valve that it gives nothing', () => {
     const { out } = cli([...PLAIN, '--closed'])
     expect(out).toContain('Change at 13:50 (in 0 min)')

@@ -12,7 +12,7 @@ import {
   SUPPLY_WORDS,
 } from '../words/supply-cli-text.ts'
 import { drawPartName } from '../words/supply-names.ts'
-import { supplyText } from '../words/supply-text.ts'
+import { supplyTexts } from '../words/supply-text.ts'
 import { drawText } from '../words/supply-value.ts'
 import { bulleted, indented, section } from './table.ts'
 import type { CylinderGiven } from './verb-cylinder.ts'
@@ -58,7 +58,7 @@ export function cylinderLines(options: {
         ),
       ),
     ),
-    ...section(SUPPLY_WORDS.remarks, bulleted(remarks.map(supplyText))),
+    ...section(SUPPLY_WORDS.remarks, bulleted(supplyTexts(remarks, units))),
     ...section(SUPPLY_WORDS.assumed, indented(basis)),
   ]
 }

@@ -3,7 +3,7 @@ import type { SupplyCode } from '../supply/supply-remark.ts'
 import { numberText } from '../words/number-text.ts'
 import { setUpText } from '../words/set-up-text.ts'
 import { legName } from '../words/supply-names.ts'
-import { supplyText } from '../words/supply-text.ts'
+import { supplyText, supplyTexts } from '../words/supply-text.ts'
 import {
   changeAtLine,
   legRemarkLine,
@@ -35,7 +35,9 @@ export function transferLines(answer: TransferAnswer): readonly string[] {
     ...section(TRANSFER_WORDS.remarks, bulleted(remarkLines(answer))),
     ...section(
       TRANSFER_WORDS.notUsed,
-      bulleted(choice.notUsed.map(({ row, reason }) => `${row.label}: ${supplyText(reason)}`)),
+      bulleted(
+        choice.notUsed.map(({ row, reason }) => `${row.label}: ${supplyText(reason, units)}`),
+      ),
     ),
   ]
 }
@@ -44,12 +46,15 @@ export function transferLines(answer: TransferAnswer): readonly string[] {
 export const URGENT: readonly SupplyCode[] = ['RUNS_OUT_ON_THE_WAY', 'RESERVE_NOT_COVERED']
 
 /** What to take, when to change, when it is empty. */
-export function headline({ plan, clock }: TransferAnswer): readonly string[] {
+export function headline({ plan, clock, units }: TransferAnswer): readonly string[] {
   const { choice, course } = plan
   const picks = choice.picks.map(({ row, count }) => ({ count, label: row.label }))
   if (course.emptyAtMinute === null) return indented(nothingDrawnLine(), 0)
   return [
-    ...plan.remarks.filter(({ code }) => URGENT.includes(code)).map(supplyText),
+    ...supplyTexts(
+      plan.remarks.filter(({ code }) => URGENT.includes(code)),
+      units,
+    ),
     takeLine(picks),
     changeAtLine(course.changeAtMinutes.map(clock)),
     wayEmptyLine(clock(course.emptyAtMinute), clock(course.wayEndsMinute)),
@@ -86,18 +91,18 @@ export function whatIfLines({ plan, clock, stops }: TransferAnswer): readonly st
 const LIFT_MINUTES = 20
 
 function remarkLines(answer: TransferAnswer): readonly string[] {
-  const { plan } = answer
+  const { plan, units } = answer
   const said = new Set<string>()
   const ofLegs = plan.legs.flatMap(({ remarks }, i) =>
     remarks.flatMap((remark) => {
-      const text = supplyText(remark)
+      const text = supplyText(remark, units)
       if (said.has(text)) return []
       said.add(text)
       return [legRemarkLine(i + 1, text)]
     }),
   )
   const general = plan.remarks.filter(({ code }) => !URGENT.includes(code))
-  return [...general.map(supplyText), ...whatIfLines(answer), ...ofLegs]
+  return [...supplyTexts(general, units), ...whatIfLines(answer), ...ofLegs]
 }
 
 function legTable({ plan, shelf, clock }: TransferAnswer): readonly string[] {

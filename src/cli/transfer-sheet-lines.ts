@@ -1,7 +1,7 @@
 // The transfer sheet to print: what goes along, clock times, boxes to tick, lines to fill in. Leaves out everything that is only for planning.
 import { whoText } from '../words/cli-text.ts'
 import { setUpText } from '../words/set-up-text.ts'
-import { supplyText } from '../words/supply-text.ts'
+import { supplyText, supplyTexts } from '../words/supply-text.ts'
 import {
   setUpDrawLine,
   SHEET_WORDS,
@@ -14,7 +14,7 @@ import { headline, runLines, URGENT, whatIfLines } from './transfer-lines.ts'
 import type { TransferAnswer } from './verb-transfer.ts'
 
 export function transferSheetLines(answer: TransferAnswer): readonly string[] {
-  const { file, plan, shelf, clock } = answer
+  const { file, plan, shelf, clock, units } = answer
   const who = whoText(file.bed, file.code)
   const [first] = plan.legs
   const draw =
@@ -33,11 +33,16 @@ export function transferSheetLines(answer: TransferAnswer): readonly string[] {
     ...section(SHEET_WORDS.lift, bulleted(whatIfLines(answer))),
     ...section(
       TRANSFER_WORDS.remarks,
-      bulleted(plan.remarks.filter(({ code }) => !URGENT.includes(code)).map(supplyText)),
+      bulleted(
+        supplyTexts(
+          plan.remarks.filter(({ code }) => !URGENT.includes(code)),
+          units,
+        ),
+      ),
     ),
     ...section(
       TRANSFER_WORDS.checks,
-      plan.checks.flatMap((check) => boxed(supplyText(check))),
+      plan.checks.flatMap((check) => boxed(supplyText(check, units))),
     ),
     '',
     ...indented(SHEET_WORDS.gauge, 0),

@@ -68,7 +68,10 @@ export const cylinderVerb: Verb = {
     const given = givenOf(words)
     const answer = cylinderAnswer(given.question)
     const remarks = [...answer.remarks, ...(given.drawn?.remarks ?? [])]
-    const toldRemarks = remarks.map((remark) => ({ ...remark, text: supplyText(remark) }))
+    const toldRemarks = remarks.map((remark) => ({
+      ...remark,
+      text: supplyText(remark, given.units),
+    }))
     if (words.switches.has('json'))
       terminal.out(
         jsonText({

@@ -13,8 +13,10 @@ import { sheetState } from '../sheet/validity.ts'
 import { wallText, wallTime } from '../sheet/wall-clock.ts'
 import { reasonText, remarkText } from '../words/remark-text.ts'
 import { spokenLanguage } from '../words/say.ts'
+import { showUnits } from '../words/shown-unit.ts'
 import { noSheetText, pdfWrittenText } from '../words/sheet-cli.ts'
 import { sheetPage } from '../words/sheet-text.ts'
+import { USUAL_UNITS } from '../units/choosable.ts'
 import { oneOf } from './arguments.ts'
 import type { ParsedWords } from './arguments.ts'
 import { EXIT } from './exit-codes.ts'
@@ -31,7 +33,7 @@ import { writeContent } from './terminal.ts'
 import type { Terminal } from './terminal.ts'
 import { COMMON_OPTIONS, SHELF_OPTIONS } from './verb.ts'
 import type { Verb, VerbRun } from './verb.ts'
-import { LEFT_KPA } from './verb-cylinder.ts'
+import { gasUnitsOf, LEFT_KPA } from './verb-cylinder.ts'
 
 const { svg: _svg, ...SHELF_ALONE } = SHELF_OPTIONS
 const PAPERS = ['a4', 'letter'] as const
@@ -49,11 +51,13 @@ export const sheetVerb: Verb = {
     water: 'text',
     gauge: 'text',
     left: 'text',
+    units: 'text',
   },
   takesCase: true,
   run: (run) => {
     const { words, terminal } = run
     const paper = oneOf(words, 'paper', PAPERS) ?? 'a4'
+    showUnits({ ...USUAL_UNITS, gasPressure: gasUnitsOf(words).pressure })
     const given = planWords(run)
     const plan = planOf(given, words.texts.get('set-up'))
     const setUpId = words.texts.get('set-up') ?? plan.ranked[0]?.id

@@ -100,7 +100,7 @@ function stopsOf(plan: TransferPlan): TransferAnswer['stops'] {
 }
 
 function transferJson(
-  { file, plan, stops }: TransferAnswer,
+  { file, plan, stops, units }: TransferAnswer,
   run: { readonly now: TimeOfDay; readonly version: string },
 ): string {
   const { legs, choice } = plan
@@ -124,22 +124,22 @@ function transferJson(
       carriedLpm: leg.carriedLpm,
       worstCarriedLpm: leg.worstCarriedLpm,
       setUp: toldBody(leg),
-      remarks: toldRemarks(leg.remarks),
+      remarks: toldRemarks(leg.remarks, units),
     })),
     choice: {
       ...choice,
       notUsed: choice.notUsed.map(({ row, reason }) => ({
         rowId: row.id,
-        reason: { ...reason, text: supplyText(reason) },
+        reason: { ...reason, text: supplyText(reason, units) },
       })),
-      remarks: toldRemarks(choice.remarks),
+      remarks: toldRemarks(choice.remarks, units),
     },
     course: plan.course,
     worstCourse: plan.worstCourse,
     worstMissingL: plan.worstMissingL,
     stops: stops.map(({ legIndex, course, isCovered }) => ({ legIndex, isCovered, course })),
-    remarks: toldRemarks(plan.remarks),
-    checks: toldRemarks(plan.checks),
+    remarks: toldRemarks(plan.remarks, units),
+    checks: toldRemarks(plan.checks, units),
     saturationPath: plan.saturationPath,
   })
 }

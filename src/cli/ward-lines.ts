@@ -3,7 +3,8 @@ import { FAILURES, type Failure } from '../supply/bed-outage.ts'
 import type { BedDrill } from '../supply/lights-out.ts'
 import { numberText } from '../words/number-text.ts'
 import { setUpText } from '../words/set-up-text.ts'
-import { supplyText } from '../words/supply-text.ts'
+import { supplyTexts } from '../words/supply-text.ts'
+import { GAS_UNITS } from '../words/supply-value.ts'
 import {
   airLine,
   autonomyLines,
@@ -60,10 +61,10 @@ export function demandLines({ ward, shelf, demand }: WardAnswer): readonly strin
       [
         oneMoreLine(oneMore),
         ...autonomyLines(oneMore.autonomy),
-        ...oneMore.remarks.map(supplyText),
+        ...supplyTexts(oneMore.remarks, GAS_UNITS),
       ].flatMap((line) => indented(line)),
     ),
-    ...section(WARD_WORDS.remarks, bulleted(demand.remarks.map(supplyText))),
+    ...section(WARD_WORDS.remarks, bulleted(supplyTexts(demand.remarks, GAS_UNITS))),
   ]
 }
 
@@ -73,7 +74,7 @@ export function drillLines({ drill, failure }: WardAnswer): readonly string[] {
   return [
     WARD_WORDS.drill,
     ...failures.flatMap((one) => section(failureName(one), drillTable(drill.byFailure[one], one))),
-    ...section(WARD_WORDS.remarks, bulleted(drill.remarks.map(supplyText))),
+    ...section(WARD_WORDS.remarks, bulleted(supplyTexts(drill.remarks, GAS_UNITS))),
   ]
 }
 
@@ -88,13 +89,13 @@ function drillTable(beds: readonly BedDrill[], failure: Failure): readonly strin
     ],
     beds.map(({ answer, outages }) => {
       const outage = outages[failure]
-      const why = outage.remarks.map(supplyText).join('; ')
+      const why = supplyTexts(outage.remarks, GAS_UNITS).join('; ')
       return {
         cells: [
           answer.bed.bed,
           answer.bed.code ?? '',
           outage.state === 'works' ? outageStateText(outage) : `${outageStateText(outage)}: ${why}`,
-          outage.actions.map(supplyText).join('; '),
+          supplyTexts(outage.actions, GAS_UNITS).join('; '),
         ],
       }
     }),

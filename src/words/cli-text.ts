@@ -179,6 +179,7 @@ export const VERB_HELP = {
       { option: '--water L', help: say('water volume of the cylinder at the bed, in litres') },
       { option: '--gauge P', help: say('its gauge with unit: 137bar, 1990psi or 13700kPa') },
       { option: '--left P', help: say('gauge at which it is changed (default 14bar)') },
+      { option: '--units UNIT', help: say('bar, psi or kPa in the answer (default bar)') },
       ...COMMON,
     ],
     examples: [

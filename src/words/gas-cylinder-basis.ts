@@ -11,7 +11,9 @@ export interface CylinderBasis {
   readonly leftText: string
   readonly regulatorMinimumText: string | null
   readonly gaugeErrorText: string | null
-  readonly barometricKpa: number
+  /** Pressure of the air around, and that at which gas is counted. */
+  readonly airText: string
+  readonly standardAirText: string
   readonly altitudeFrom: 'card' | 'settings' | 'nowhere'
   readonly drawnFrom: 'meter' | 'driving' | 'blend' | 'ventilator' | 'bedside'
 }
@@ -20,8 +22,8 @@ export interface CylinderBasis {
 export function cylinderBasisLines(basis: CylinderBasis): readonly string[] {
   return [
     say(
-      'It holds {held} down to no pressure at all: oxygen as a real gas (Stewart 1991), litres as a flowmeter counts them, at 20 °C and 101.3 kPa.',
-      { held: basis.heldText },
+      'It holds {held} down to no pressure at all: oxygen as a real gas (Stewart 1991), counted as a flowmeter counts it, at 20 °C and {standard}.',
+      { held: basis.heldText, standard: basis.standardAirText },
     ),
     temperatureLine(basis),
     say('Left in it on purpose: {left}, as typed. Local policy comes first.', {
@@ -42,15 +44,14 @@ export function cylinderBasisLines(basis: CylinderBasis): readonly string[] {
   ]
 }
 
-function altitudeLine({ altitudeFrom, barometricKpa }: CylinderBasis): string {
-  const pressure = numberText(barometricKpa, 0.1)
+function altitudeLine({ altitudeFrom, airText: pressure }: CylinderBasis): string {
   switch (altitudeFrom) {
     case 'card':
-      return say('Air pressure {pressure} kPa, from the altitude typed.', { pressure })
+      return say('Air pressure {pressure}, from the altitude typed.', { pressure })
     case 'settings':
-      return say('Air pressure {pressure} kPa, from the altitude in the settings.', { pressure })
+      return say('Air pressure {pressure}, from the altitude in the settings.', { pressure })
     case 'nowhere':
-      return say('Altitude not given: sea level taken, {pressure} kPa.', { pressure })
+      return say('Altitude not given: sea level taken, {pressure}.', { pressure })
   }
 }
 

@@ -1,10 +1,16 @@
 // What the transfer planner says: the answer, the legs, the lift, the sheet, and the picture of cylinders over the way. Leaves out labels of fields and remarks by code.
 import type { ClockTime } from '../supply/duration.ts'
 import type { LegKind } from '../supply/transport.ts'
-import { durationText, fractionText, numberText, pressureText } from './number-text.ts'
+import { durationText, fractionText, numberText } from './number-text.ts'
 import { say } from './say.ts'
 import { legName } from './supply-names.ts'
-import { clockTimeText, drawText, gasPressureText, gasVolumeText } from './supply-value.ts'
+import {
+  airPressureText,
+  clockTimeText,
+  drawText,
+  gasPressureText,
+  gasVolumeText,
+} from './supply-value.ts'
 import type { GasUnits } from './supply-value.ts'
 
 export const TRANSFER_TEXT = {
@@ -172,7 +178,7 @@ export function legLine(leg: {
       until: clockTimeText(leg.until),
       draw: drawText(leg.carriedLpm),
       worst: drawText(leg.worstLpm),
-      pressure: pressureText({ pressureKpa: leg.barometricKpa, unit: 'kPa' }),
+      pressure: airPressureText(leg.barometricKpa),
     },
   )
   return leg.effectiveO2Fraction === null

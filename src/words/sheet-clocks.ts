@@ -6,7 +6,7 @@ import { remarkText } from './remark-text.ts'
 import { say, translated } from './say.ts'
 import type { SheetFact } from './sheet-text.ts'
 import { momentText } from './sheet-value.ts'
-import { drawText, gasPressureText } from './supply-value.ts'
+import { drawText, gasPressureText, shownGasUnits } from './supply-value.ts'
 
 export function clockLines(sheet: Sheet): readonly SheetFact[] {
   return [
@@ -73,9 +73,10 @@ function cylinderLines({ cylinder }: Sheet): readonly SheetFact[] {
     return [{ name, value: say('time to change not worked out: write it here ________') }]
   }
   const { input } = cylinder
+  const units = shownGasUnits()
   const filling = say('{litres} L at {gauge}', {
     litres: numberText(input.waterVolumeL, 0.1),
-    gauge: gasPressureText(input.gaugeKpa),
+    gauge: gasPressureText(input.gaugeKpa, units),
   })
   if (!cylinder.isUsable) {
     return [{ name, value: say('{filling}: nothing to use, take a full one', { filling }) }]
@@ -84,7 +85,7 @@ function cylinderLines({ cylinder }: Sheet): readonly SheetFact[] {
     'change at {change} or at {left}, empty at {empty} ({filling}, drawing up to {draw})',
     {
       change: momentText(cylinder.changeAt),
-      left: gasPressureText(input.leftGaugeKpa),
+      left: gasPressureText(input.leftGaugeKpa, units),
       empty: momentText(cylinder.emptyAt),
       filling,
       draw: drawText(cylinder.drawLpm),

@@ -1,6 +1,6 @@
 // In which units people read: chosen once, like the language. Leaves out what is typed, which keeps the unit it was typed in.
 import { fromInside, INSIDE_UNITS, USUAL_UNITS } from '../units/choosable.ts'
-import type { ChoosableQuantity, ChoosableUnit, ChosenUnits } from '../units/choosable.ts'
+import type { ChoosableQuantity, ChoosableUnit, ChosenUnits, UnitOf } from '../units/choosable.ts'
 
 let chosen: ChosenUnits = USUAL_UNITS
 
@@ -25,7 +25,7 @@ export function quantityAt(path: string): ChoosableQuantity | undefined {
   return QUANTITIES[path.split('.').at(-1) ?? path]
 }
 
-export function shownUnit(quantity: ChoosableQuantity): ChoosableUnit {
+export function shownUnit<Q extends ChoosableQuantity>(quantity: Q): UnitOf<Q> {
   return chosen[quantity]
 }
 

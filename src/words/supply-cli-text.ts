@@ -2,6 +2,7 @@
 import type { ClockTime } from '../supply/duration.ts'
 import { say } from './say.ts'
 import {
+  airPressureText,
   clockTimeText,
   drawText,
   gasPressureText,
@@ -73,20 +74,20 @@ export function cylinderBasisLine(
   units: GasUnits,
 ): string {
   return say(
-    'Water volume {water} L, gauge {gauge} read at {read} °C, used at {used} °C and {barometric} kPa; the regulator keeps its flow down to {minimum}; litres of the contents at 15 °C, of the flow at 20 °C.',
+    'Water volume {water} L, gauge {gauge} read at {read} °C, used at {used} °C and {barometric}; the regulator keeps its flow down to {minimum}; contents counted at 15 °C, flow at 20 °C.',
     {
       water: String(of.waterVolumeL),
       gauge: gasPressureText(of.gaugeKpa, units),
       read: String(of.readAtC),
       used: String(of.usedAtC),
-      barometric: of.barometricKpa.toFixed(1),
+      barometric: airPressureText(of.barometricKpa),
       minimum: gasPressureText(of.regulatorMinimumGaugeKpa, units),
     },
   )
 }
 
 export function ruleOfThumbLine(minutes: number): string {
-  return say('Water volume × bar, the rule of thumb: {minutes}.', {
+  return say('Water volume × pressure, the rule of thumb: {minutes}.', {
     minutes: minutesLeftText(minutes),
   })
 }

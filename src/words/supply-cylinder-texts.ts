@@ -6,8 +6,9 @@ import { numberOf, textOf, type RemarkValues } from './remark-value.ts'
 import { say } from './say.ts'
 import { countryName } from './supply-names.ts'
 import { drawText, gasPressureText, gasVolumeText, minutesLeftText } from './supply-value.ts'
+import type { GasUnits } from './supply-value.ts'
 
-export type SupplyText = (values: RemarkValues) => string
+export type SupplyText = (values: RemarkValues, units: GasUnits) => string
 export type SupplyTexts = Readonly<Partial<Record<SupplyCode, SupplyText>>>
 
 export const CYLINDER_TEXTS = {
@@ -15,10 +16,10 @@ export const CYLINDER_TEXTS = {
     say(
       'The valve is closed: nothing flows, whatever the gauge shows. Open it, then set the flow and feel it.',
     ),
-  AT_OR_BELOW_FLOOR: (v) =>
+  AT_OR_BELOW_FLOOR: (v, units: GasUnits) =>
     say('At {gauge} the cylinder has reached the {left} to be left in it: change it now.', {
-      gauge: gasPressureText(numberOf(v, 'gaugeKpa')),
-      left: gasPressureText(numberOf(v, 'leftGaugeKpa')),
+      gauge: gasPressureText(numberOf(v, 'gaugeKpa'), units),
+      left: gasPressureText(numberOf(v, 'leftGaugeKpa'), units),
     }),
   NOTHING_DRAWN: () => say('Nothing is drawn, so it does not run out.'),
   EQUATION_EXTRAPOLATED: (v) =>
@@ -28,18 +29,18 @@ export const CYLINDER_TEXTS = {
         temperature: numberText(numberOf(v, 'temperatureC'), 1),
       },
     ),
-  FILLED_WARM_USED_COLD: (v) =>
+  FILLED_WARM_USED_COLD: (v, units: GasUnits) =>
     say(
       'Read at {read} °C and used at {used} °C: the gauge will fall to about {gauge} before any gas is drawn.',
       {
         read: numberText(numberOf(v, 'readAtC'), 1),
         used: numberText(numberOf(v, 'usedAtC'), 1),
-        gauge: gasPressureText(numberOf(v, 'gaugeAtUseKpa')),
+        gauge: gasPressureText(numberOf(v, 'gaugeAtUseKpa'), units),
       },
     ),
-  GAUGE_MAY_READ_HIGH: (v) =>
+  GAUGE_MAY_READ_HIGH: (v, units: GasUnits) =>
     say('The gauge may be wrong by {error}: the earliest time counts it as reading high.', {
-      error: gasPressureText(numberOf(v, 'gaugeErrorKpa')),
+      error: gasPressureText(numberOf(v, 'gaugeErrorKpa'), units),
     }),
   HANDBOOK_DIFFERS: (v) => {
     const share = numberOf(v, 'differenceShare')
@@ -82,11 +83,11 @@ export const CYLINDER_TEXTS = {
       wanted: drawText(numberOf(v, 'drawLpm')),
     }),
   NOTHING_USABLE: () => say('nothing usable in it'),
-  STORE_TOO_SMALL: (v) =>
+  STORE_TOO_SMALL: (v, units: GasUnits) =>
     say(
       'The store lacks {missing}: borrow a cylinder, shorten the way, or find a supply on it before leaving.',
       {
-        missing: gasVolumeText(numberOf(v, 'missingL')),
+        missing: gasVolumeText(numberOf(v, 'missingL'), units),
       },
     ),
   MANY_CYLINDERS: (v) =>

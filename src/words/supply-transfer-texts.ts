@@ -1,12 +1,19 @@
 // Texts of remarks on a transfer, its scanner leg, its checks, and on concentrators and liquid oxygen. Leaves out cylinders and the ward.
-import { numberText, percentText, pressureText } from './number-text.ts'
+import { numberText, percentText } from './number-text.ts'
 import { numberOf } from './remark-value.ts'
 import { say } from './say.ts'
 import type { SupplyTexts } from './supply-cylinder-texts.ts'
-import { drawText, gasVolumeText, minutesLeftText } from './supply-value.ts'
+import {
+  airPressureText,
+  drawText,
+  gasVolumeText,
+  minutesLeftText,
+  smallGasPressureText,
+} from './supply-value.ts'
+import type { GasUnits } from './supply-value.ts'
 
-const litres = (values: Readonly<Record<string, number | string>>, key: string): string =>
-  gasVolumeText(numberOf(values, key))
+/** Weather and cabin about a model atmosphere (common practice). */
+const CABIN_ERROR_KPA = 3
 
 export const TRANSFER_TEXTS = {
   LOCAL_POLICY_FIRST: () => say('Local policy on transfers and reserves comes first.'),
@@ -20,15 +27,17 @@ export const TRANSFER_TEXTS = {
     ),
   NO_HIGHER_STEP: () =>
     say('The source has no higher step: if more is needed on the way, another set-up is.'),
-  WORST_CASE_NOT_COVERED: (v) =>
+  WORST_CASE_NOT_COVERED: (v, units: GasUnits) =>
     say('If the flow must rise to the next step for the whole way, {missing} are missing.', {
-      missing: litres(v, 'missingL'),
+      missing: gasVolumeText(numberOf(v, 'missingL'), units),
     }),
-  RESERVE_NOT_COVERED: (v) =>
-    say('The reserve is not covered: {missing} are missing.', { missing: litres(v, 'missingL') }),
-  RUNS_OUT_ON_THE_WAY: (v) =>
+  RESERVE_NOT_COVERED: (v, units: GasUnits) =>
+    say('The reserve is not covered: {missing} are missing.', {
+      missing: gasVolumeText(numberOf(v, 'missingL'), units),
+    }),
+  RUNS_OUT_ON_THE_WAY: (v, units: GasUnits) =>
     say('Oxygen runs out on the way: {missing} are missing. Do not leave like this.', {
-      missing: litres(v, 'missingL'),
+      missing: gasVolumeText(numberOf(v, 'missingL'), units),
     }),
   PLACE_SUPPLY_TO_CHECK: () =>
     say(
@@ -48,12 +57,12 @@ export const TRANSFER_TEXTS = {
       length: numberText(numberOf(v, 'lengthM'), 0.5),
       minutes: numberText(numberOf(v, 'delayMinutes'), 0.1),
     }),
-  TUBE_MAKES_METER_READ_LOW: (v) =>
+  TUBE_MAKES_METER_READ_LOW: (v, units: GasUnits) =>
     say(
       'Against {length} m of tube ({pressure}) this uncompensated meter reads {share} low: more flows than it shows.',
       {
         length: numberText(numberOf(v, 'lengthM'), 0.5),
-        pressure: pressureText({ pressureKpa: numberOf(v, 'dropKpa'), unit: 'kPa' }),
+        pressure: smallGasPressureText(numberOf(v, 'dropKpa'), units),
         share: percentText(numberOf(v, 'readsLowShare')),
       },
     ),
@@ -61,7 +70,7 @@ export const TRANSFER_TEXTS = {
     say(
       'At {pressure} the same fraction gives {share} of the oxygen pressure at the start: expect a lower saturation and set the flow anew.',
       {
-        pressure: pressureText({ pressureKpa: numberOf(v, 'barometricKpa'), unit: 'kPa' }),
+        pressure: airPressureText(numberOf(v, 'barometricKpa')),
         share: percentText(numberOf(v, 'inspiredPo2Share')),
       },
     ),
@@ -69,7 +78,7 @@ export const TRANSFER_TEXTS = {
     say(
       'At {pressure} the same fraction gives {share} of the oxygen pressure at the start: the flow may be too much there; set it anew.',
       {
-        pressure: pressureText({ pressureKpa: numberOf(v, 'barometricKpa'), unit: 'kPa' }),
+        pressure: airPressureText(numberOf(v, 'barometricKpa')),
         share: percentText(numberOf(v, 'inspiredPo2Share')),
       },
     ),
@@ -77,9 +86,10 @@ export const TRANSFER_TEXTS = {
     say('What is inhaled there is not modelled: no case of the patient was given.'),
   CABIN_PRESSURE_ASSUMED: (v) =>
     say(
-      'Pressure at {altitude} m from a model atmosphere; weather and cabin change it by about 3 kPa.',
+      'Pressure at {altitude} m from a model atmosphere; weather and cabin change it by about {error}.',
       {
         altitude: numberText(numberOf(v, 'altitudeM'), 10),
+        error: airPressureText(CABIN_ERROR_KPA),
       },
     ),
   CONCENTRATOR_NEEDS_POWER: () =>

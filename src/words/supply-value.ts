@@ -4,7 +4,8 @@ import type { UnitOf } from '../units/choosable.ts'
 import { barFromKpa, psiFromKpa } from '../units/pressure.ts'
 import { cubicFeetFromLitres } from '../units/volume.ts'
 import { say } from './say.ts'
-import { clockText, durationText, numberText } from './number-text.ts'
+import { clockText, durationText, numberText, pressureText } from './number-text.ts'
+import { shownUnit } from './shown-unit.ts'
 
 export type GasPressureUnit = UnitOf<'gasPressure'>
 export type GasVolumeUnit = UnitOf<'gasVolume'>
@@ -16,8 +17,13 @@ export interface GasUnits {
 
 export const GAS_UNITS: GasUnits = { pressure: 'bar', volume: 'L' }
 
+/** The units chosen for all that is said, where none are handed over. */
+export function shownGasUnits(): GasUnits {
+  return { pressure: shownUnit('gasPressure'), volume: shownUnit('gasVolume') }
+}
+
 /** "137 bar", "1990 psi", "13700 kPa" */
-export function gasPressureText(pressureKpa: number, units: GasUnits = GAS_UNITS): string {
+export function gasPressureText(pressureKpa: number, units: GasUnits): string {
   switch (units.pressure) {
     case 'bar':
       return `${numberText(barFromKpa(pressureKpa), 1)} bar`
@@ -28,8 +34,25 @@ export function gasPressureText(pressureKpa: number, units: GasUnits = GAS_UNITS
   }
 }
 
+/** A drop of a few kPa along a tube, in the unit of gas pressures: "0.04 bar", "0.6 psi", "4 kPa". */
+export function smallGasPressureText(pressureKpa: number, units: GasUnits): string {
+  switch (units.pressure) {
+    case 'bar':
+      return `${numberText(barFromKpa(pressureKpa), 0.01)} bar`
+    case 'psi':
+      return `${numberText(psiFromKpa(pressureKpa), 0.1)} psi`
+    case 'kPa':
+      return `${numberText(pressureKpa, 1)} kPa`
+  }
+}
+
+/** Pressure of the air around, in the unit chosen for blood and weather. */
+export function airPressureText(pressureKpa: number): string {
+  return pressureText({ pressureKpa, unit: shownUnit('pressure') })
+}
+
 /** Litres of free gas: whole litres, from 1000 L on tens; cubic feet to a tenth. */
-export function gasVolumeText(volumeL: number, units: GasUnits = GAS_UNITS): string {
+export function gasVolumeText(volumeL: number, units: GasUnits): string {
   if (units.volume === 'ft³') return `${numberText(cubicFeetFromLitres(volumeL), 0.1)} ft³`
   return `${numberText(volumeL, volumeL < 1000 ? 1 : 10)} L`
 }

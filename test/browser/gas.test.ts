@@ -42,7 +42,31 @@ async function faultsEverywhere(page: Page): Promise<readonly string[]> {
     faults.push(...found.map((fault) => `${shown.width} ${shown.look}: ${fault}`))
     if (sideways > 0) faults.push(`${shown.width}: ${sideways} px sideways`)
   }
+  // 200 % zoom of a tablet held across: the page has half the pixels.
+  await page.setViewportSize({ width: 512, height: 384 })
+  const zoomedPx = await sidewaysPx(page)
+  if (zoomedPx > 0) faults.push(`zoomed: ${zoomedPx} px sideways`)
   return faults
+}
+
+/** Chooses units that nobody starts with: psi, cubic feet, and millimetres of mercury for the air. */
+async function chooseOtherUnits(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const key = 'oxwright.settings.1'
+    // Safe: whatever is kept there is an object written by the page, or nothing.
+    const kept = JSON.parse(localStorage.getItem(key) ?? '{}') as Record<string, object>
+    const units = { ...kept['units'], pressure: 'mmHg', gasPressure: 'psi', gasVolume: 'ft³' }
+    localStorage.setItem(key, JSON.stringify({ ...kept, units }))
+  })
+  await page.reload()
+}
+
+/** What answers say in a unit of gas that was not chosen. Water volumes name a cylinder, a litre for each minute is a flow. */
+function otherUnitsIn(text: string): readonly string[] {
+  const withoutSizes = text.replaceAll(/\d L at \d/g, '')
+  return [...withoutSizes.matchAll(/.{0,30}\d\s(?:bar|kPa|Torr|L)(?![\w/]).{0,30}/g)].map(
+    ([found]) => found,
+  )
 }
 
 describe('cylinder cards', () => {
@@ -189,8 +213,6 @@ describe('cylinder cards', () => {
   it('have no accessibility fault at any size and look, folds open, one card refused', async () => {
     await openFolds(page)
     expect(await faultsEverywhere(page)).toEqual([])
-    await page.setViewportSize({ width: 512, height: 384 })
-    expect(await sidewaysPx(page)).toBe(0)
   })
 
   it('print the answers without the forms', async () => {
@@ -198,6 +220,14 @@ describe('cylinder cards', () => {
     expect(await card.locator('.gas-times').isVisible()).toBe(true)
     expect(await card.locator('.gas-form').isVisible()).toBe(false)
     await page.emulateMedia({ media: 'screen' })
+  })
+
+  it('say nothing in a unit that was not chosen', async () => {
+    await chooseOtherUnits(page)
+    await expectSoon(async () => await card.locator('.eyebrow').innerText()).toMatch(/psi read at/)
+    await openFolds(page)
+    expect(await card.locator('.gas-result').innerText()).toMatch(/760 mmHg/)
+    expect(otherUnitsIn(await card.locator('.gas-result').innerText())).toEqual([])
   })
 
   it('raised no error in the console', () => {
@@ -323,6 +353,21 @@ describe('transfer planner', () => {
   it('has no accessibility fault at any size and look, folds open', async () => {
     await openFolds(page)
     expect(await faultsEverywhere(page)).toEqual([])
+  })
+
+  it('says nothing in a unit that was not chosen, on the sheet neither, when oxygen runs out', async () => {
+    await page.setViewportSize({ width: 1440, height: 900 })
+    await fieldIn(leg(2), 'time').fill('600')
+    await chooseOtherUnits(page)
+    await expectSoon(answer).toMatch(/Oxygen runs out on the way: [\d ]+(\.\d)? ft³ are missing/)
+    await openFolds(page)
+    for (const media of ['screen', 'print'] as const) {
+      await page.emulateMedia({ media })
+      const said = await page.locator('.gas-card .gas-sheet').allInnerTexts()
+      expect(said.join('\n')).toMatch(/psi/)
+      expect(otherUnitsIn(said.join('\n'))).toEqual([])
+    }
+    await page.emulateMedia({ media: 'screen' })
   })
 
   it('raised no error in the console', () => {
@@ -524,6 +569,14 @@ describe('home sources', () => {
     // 30 L × 857.3 over 2 L/min is 214 h; with 857.3 L a day lost beside it 165 h.
     await expectSoon(async () => await liquid.innerText()).toMatch(/6 days 21 h to 8 days 22 h/)
     expect(await liquid.innerText()).toMatch(/holds without use\s+30 days/i)
+  })
+
+  it('says nothing in a unit that was not chosen', async () => {
+    await chooseOtherUnits(page())
+    const liquid = page().locator('.gas-card').nth(1).locator('.gas-result')
+    // 30 L × 857.3 are 25 719 L, 908.3 cubic feet.
+    await expectSoon(async () => await liquid.innerText()).toMatch(/908\.\d ft³/)
+    expect(otherUnitsIn(await liquid.innerText())).toEqual([])
   })
 
   it('has no accessibility fault, folds open, and no error in the console', async () => {

@@ -1,4 +1,5 @@
 // The answer of a cylinder card: when to change, when it is empty, how much is left, and what each number rests on. Leaves out the form.
+import { STANDARD_PRESSURE_KPA } from '../../units/constants.ts'
 import {
   cylinderBasisLines,
   factorRuleText,
@@ -17,8 +18,8 @@ import {
   readingText,
 } from '../../words/gas-cylinder-text.ts'
 import { fromNowText, GAS_TEXT } from '../../words/gas-page-text.ts'
-import { gasPressureText, gasVolumeText } from '../../words/supply-value.ts'
-import { supplyText } from '../../words/supply-text.ts'
+import { airPressureText, gasPressureText, gasVolumeText } from '../../words/supply-value.ts'
+import { supplyTexts } from '../../words/supply-text.ts'
 import type { GasUnits } from '../../words/supply-value.ts'
 import { durationText, plainNumberText } from '../../words/number-text.ts'
 import type { Fact } from '../parts/facts.tsx'
@@ -50,7 +51,7 @@ export function CylinderResult(props: CylinderResultProps) {
         </ul>
       ) : null}
       <Facts facts={factsOf(props)} />
-      <HandbookLines answer={answer} question={question} />
+      <HandbookLines answer={answer} question={question} units={units} />
       <Fold heading={GAS_TEXT.assumptions()}>
         <Lines lines={cylinderBasisLines(basisOf(question, answer, units))} />
       </Fold>
@@ -157,8 +158,8 @@ function factsOf({ answer, question, units }: CylinderResultProps): readonly Fac
   ]
 }
 
-function HandbookLines(props: Pick<CylinderResultProps, 'answer' | 'question'>) {
-  const { answer, question } = props
+function HandbookLines(props: Pick<CylinderResultProps, 'answer' | 'question' | 'units'>) {
+  const { answer, question, units } = props
   const { times, simpleRuleMinutes, factorRuleMinutes } = answer
   if (times === null || simpleRuleMinutes === null) return null
   const oursMinutes = times.minutesToChange
@@ -166,7 +167,7 @@ function HandbookLines(props: Pick<CylinderResultProps, 'answer' | 'question'>) 
     <section className="section">
       <h3>{CYLINDER_TEXT.beside()}</h3>
       <p>{simpleRuleText({ ruleMinutes: simpleRuleMinutes, oursMinutes })}</p>
-      <Lines lines={answer.remarks.map(supplyText)} />
+      <Lines lines={supplyTexts(answer.remarks, units)} />
       {factorRuleMinutes === null ? null : (
         <p>
           {factorRuleText({
@@ -193,7 +194,8 @@ function basisOf(question: CylinderQuestion, answer: CardAnswer, units: GasUnits
     leftText: gasPressureText(use.leftGaugeKpa, units),
     regulatorMinimumText: pressure(use.regulatorMinimumGaugeKpa),
     gaugeErrorText: pressure(use.gaugeErrorKpa),
-    barometricKpa: use.barometricKpa,
+    airText: airPressureText(use.barometricKpa),
+    standardAirText: airPressureText(STANDARD_PRESSURE_KPA),
     altitudeFrom: question.altitudeFrom,
     drawnFrom: question.drawKind,
   }

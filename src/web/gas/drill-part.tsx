@@ -16,12 +16,13 @@ import {
   WARD_TEXT,
 } from '../../words/gas-ward-text.ts'
 import { setUpShortText } from '../../words/set-up-text.ts'
-import { supplyText } from '../../words/supply-text.ts'
+import { supplyTexts } from '../../words/supply-text.ts'
 import { ChoiceField } from '../parts/choice-field.tsx'
 import type { GasApi } from './gas-api.ts'
 import { GasRefused } from './gas-refused.tsx'
 import { useKeptForm } from './kept-form.ts'
 import { useGasAnswer } from './use-gas-answer.ts'
+import { useGasUnits } from './use-gas-units.ts'
 import { useWard } from './use-ward.ts'
 import { WardChoice } from './ward-choice.tsx'
 
@@ -104,6 +105,8 @@ function Sheet(props: {
 function DrillRow({ bed, failure }: { readonly bed: BedDrill; readonly failure: Failure }) {
   const { answer } = bed
   const outage = bed.outages[failure]
+  const units = useGasUnits()
+  const actions = supplyTexts(outage.actions, units)
   // What the state says already is not said twice.
   const remarks = outage.remarks.filter(({ code }) => code !== 'WORKS_ON')
   return (
@@ -116,11 +119,11 @@ function DrillRow({ bed, failure }: { readonly bed: BedDrill; readonly failure: 
       </div>
       <div>
         <p className="gas-drill-state">{outageText(outage)}</p>
-        <p>{remarks.map(supplyText).join('; ')}</p>
+        <p>{supplyTexts(remarks, units).join('; ')}</p>
       </div>
       <ul className="gas-boxes" aria-label={DRILL_TEXT.doThis()}>
-        {outage.actions.map((action) => (
-          <li key={action.code}>{supplyText(action)}</li>
+        {actions.map((action) => (
+          <li key={action}>{action}</li>
         ))}
       </ul>
     </li>

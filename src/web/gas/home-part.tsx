@@ -16,7 +16,7 @@ import {
   lastsText,
   purityText,
 } from '../../words/gas-home-text.ts'
-import { supplyText } from '../../words/supply-text.ts'
+import { supplyText, supplyTexts } from '../../words/supply-text.ts'
 import { gasVolumeText } from '../../words/supply-value.ts'
 import { Facts } from '../parts/facts.tsx'
 import { Fold } from '../parts/fold.tsx'
@@ -195,11 +195,12 @@ function readVessel(texts: Texts): ReadForm<LiquidAnswer> {
 }
 
 function MachineResult(machine: Machine) {
+  const units = useGasUnits()
   if (machine.isPulse)
     return (
       <div className="answer">
         <p className="answer-name">{HOME_TEXT.pulseHead()}</p>
-        <p>{supplyText(pulseSettingAsFlow().remark)}</p>
+        <p>{supplyText(pulseSettingAsFlow().remark, units)}</p>
       </div>
     )
   const { answer, inhaled } = machine
@@ -229,7 +230,7 @@ function MachineResult(machine: Machine) {
           ...(inhaled === null ? [] : [{ name: HOME_TEXT.inhaled(), value: inhaledText(inhaled) }]),
         ]}
       />
-      <Lines lines={answer.remarks.map(supplyText)} />
+      <Lines lines={supplyTexts(answer.remarks, units)} />
     </div>
   )
 }
@@ -251,7 +252,7 @@ function VesselResult({ answer }: { readonly answer: LiquidAnswer }) {
           ...(holdDays === null ? [] : [{ name: HOME_TEXT.holds(), value: daysText(holdDays) }]),
         ]}
       />
-      <Lines lines={answer.remarks.map(supplyText)} />
+      <Lines lines={supplyTexts(answer.remarks, units)} />
     </div>
   )
 }

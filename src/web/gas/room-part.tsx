@@ -11,7 +11,7 @@ import {
   shareOfOxygenText,
 } from '../../words/gas-room-text.ts'
 import { durationText } from '../../words/number-text.ts'
-import { supplyText } from '../../words/supply-text.ts'
+import { supplyTexts } from '../../words/supply-text.ts'
 import { drawText } from '../../words/supply-value.ts'
 import { textOfNumber } from '../case/typed-number.ts'
 import { ChoiceField } from '../parts/choice-field.tsx'
@@ -26,6 +26,7 @@ import { useKeptForm } from './kept-form.ts'
 import type { KeptForm, Texts } from './kept-form.ts'
 import { followed, formReader, readAll } from './read-form.ts'
 import type { ReadForm } from './read-form.ts'
+import { useGasUnits } from './use-gas-units.ts'
 
 const RULES = {
   volumeM3: { min: 1, max: 100_000, unit: 'm³' },
@@ -133,6 +134,7 @@ function PlaceChoice(props: { readonly texts: Texts; readonly onChoose: (texts: 
 
 function RoomResult(props: { readonly question: RoomQuestion; readonly course: RoomCourse }) {
   const { question, course } = props
+  const units = useGasUnits()
   const { minutesToLimit } = course
   return (
     <div className="plan gas-sheet">
@@ -164,7 +166,7 @@ function RoomResult(props: { readonly question: RoomQuestion; readonly course: R
       </section>
       <section className="section">
         <h2>{ROOM_TEXT.mind()}</h2>
-        <Lines lines={[...course.remarks.map(supplyText), ROOM_TEXT.aside()]} />
+        <Lines lines={[...supplyTexts(course.remarks, units), ROOM_TEXT.aside()]} />
       </section>
       <Fold heading={GAS_TEXT.assumptions()} level={2}>
         <Lines lines={[ROOM_TEXT.balance(), ROOM_TEXT.limitSource()]} />

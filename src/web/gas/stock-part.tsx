@@ -5,7 +5,7 @@ import type { StockAnswer, StockItem } from '../../supply/stock.ts'
 import { daysText, itemName, STOCK_TEXT, perDayText } from '../../words/gas-home-text.ts'
 import { GAS_TEXT } from '../../words/gas-page-text.ts'
 import { FAMILY_NAMES } from '../../words/names.ts'
-import { supplyText } from '../../words/supply-text.ts'
+import { supplyTexts } from '../../words/supply-text.ts'
 import { Facts } from '../parts/facts.tsx'
 import { Lines } from '../parts/lines.tsx'
 import { GasNumber, GasText } from './gas-fields.tsx'
@@ -15,6 +15,7 @@ import { useKeptForm, withoutRow, withRow } from './kept-form.ts'
 import type { KeptForm, Texts } from './kept-form.ts'
 import { attempted, formReader } from './read-form.ts'
 import type { FieldProblem, ReadForm } from './read-form.ts'
+import { useGasUnits } from './use-gas-units.ts'
 
 const RULES = {
   onHand: { min: 0, max: 100_000 },
@@ -133,6 +134,7 @@ function ItemFields(props: {
 }
 
 function StockList({ answers }: { readonly answers: readonly StockAnswer[] }) {
+  const units = useGasUnits()
   return (
     <ol className="gas-rows">
       {answers.map((answer) => (
@@ -151,7 +153,7 @@ function StockList({ answers }: { readonly answers: readonly StockAnswer[] }) {
               { name: STOCK_TEXT.reorder(), value: String(answer.reorderPoint) },
             ]}
           />
-          <Lines lines={answer.remarks.map(supplyText)} />
+          <Lines lines={supplyTexts(answer.remarks, units)} />
         </li>
       ))}
     </ol>

@@ -19,7 +19,7 @@ import {
 } from '../../words/gas-transfer-text.ts'
 import { setUpText } from '../../words/set-up-text.ts'
 import { legName } from '../../words/supply-names.ts'
-import { supplyText } from '../../words/supply-text.ts'
+import { supplyText, supplyTexts } from '../../words/supply-text.ts'
 import { clockTimeText, gasPressureText } from '../../words/supply-value.ts'
 import type { GasUnits } from '../../words/supply-value.ts'
 import { Fold } from '../parts/fold.tsx'
@@ -57,7 +57,7 @@ export function TransferResult(props: TransferResultProps) {
         </p>
         <Head plan={plan} clock={clock} units={units} />
         <p>{needText({ neededL: plan.need.neededL, usableL: plan.choice.usableL }, units)}</p>
-        <Urgent plan={plan} />
+        <Urgent plan={plan} units={units} />
         <h3>{TRANSFER_TEXT.worst()}</h3>
         <p>{worstOf(plan, clock, units)}</p>
         <LiftButtons {...props} clock={clock} />
@@ -74,21 +74,22 @@ export function TransferResult(props: TransferResultProps) {
 
 /** What is checked, minded and rests below the numbers. */
 export function TransferRest(props: TransferResultProps) {
-  const { plan } = props.answer
+  const { answer, units } = props
+  const { plan } = answer
   return (
     <div className="plan gas-sheet" data-stale={props.isStale}>
       <section className="section gas-checks">
         <h2>{TRANSFER_TEXT.checks()}</h2>
         <ul className="gas-boxes">
-          {plan.checks.map((check) => (
-            <li key={check.code}>{supplyText(check)}</li>
+          {supplyTexts(plan.checks, units).map((check) => (
+            <li key={check}>{check}</li>
           ))}
           <li>{TRANSFER_TEXT.gasFails()}</li>
         </ul>
       </section>
       <section className="section">
         <h2>{TRANSFER_TEXT.mind()}</h2>
-        <Lines lines={mindLines(plan)} />
+        <Lines lines={mindLines(plan, units)} />
       </section>
       <Fold heading={TRANSFER_TEXT.legTable()} level={2}>
         <Lines lines={legLines(plan, props.leaveAt)} />
@@ -161,13 +162,13 @@ const URGENT = ['RUNS_OUT_ON_THE_WAY', 'RESERVE_NOT_COVERED', 'STORE_TOO_SMALL']
 const isUrgent = ({ code }: { readonly code: string }): boolean =>
   URGENT.some((urgent) => urgent === code)
 
-function Urgent({ plan }: { readonly plan: TransferPlan }) {
+function Urgent({ plan, units }: { readonly plan: TransferPlan; readonly units: GasUnits }) {
   const urgent = plan.remarks.filter(isUrgent)
   if (urgent.length === 0) return null
   return (
     <div className="gas-act" role="alert">
-      {urgent.map((remark) => (
-        <p key={remark.code}>{supplyText(remark)}</p>
+      {supplyTexts(urgent, units).map((text) => (
+        <p key={text}>{text}</p>
       ))}
     </div>
   )
@@ -272,11 +273,11 @@ function named(run: CylinderRun, { choice }: TransferPlan, units: GasUnits): Cyl
 /** Said elsewhere on the page, as what is urgent is. */
 const SAID_ELSEWHERE = ['WORST_CASE_NOT_COVERED']
 
-function mindLines(plan: TransferPlan): readonly string[] {
+function mindLines(plan: TransferPlan, units: GasUnits): readonly string[] {
   const ofLegs = plan.legs.flatMap(({ remarks }) => remarks)
   const all = [...plan.remarks, ...ofLegs]
     .filter((remark) => !isUrgent(remark) && !SAID_ELSEWHERE.includes(remark.code))
-    .map(supplyText)
+    .map((remark) => supplyText(remark, units))
   return [...new Set(all)]
 }
 
@@ -310,7 +311,7 @@ function basisLines({ request, answer, units }: TransferResultProps): readonly s
       temperatureC: question.readAtC,
     }),
     ...answer.plan.choice.notUsed.map(({ row, reason }) =>
-      TRANSFER_TEXT.notTaken(cylinderKindText(row, units), supplyText(reason)),
+      TRANSFER_TEXT.notTaken(cylinderKindText(row, units), supplyText(reason, units)),
     ),
   ]
 }

@@ -15,7 +15,7 @@ import {
   WARD_TEXT,
 } from '../../words/gas-ward-text.ts'
 import { setUpShortText } from '../../words/set-up-text.ts'
-import { supplyText } from '../../words/supply-text.ts'
+import { supplyTexts } from '../../words/supply-text.ts'
 import { drawText, hoursText } from '../../words/supply-value.ts'
 import { Facts } from '../parts/facts.tsx'
 import type { Fact } from '../parts/facts.tsx'
@@ -25,6 +25,7 @@ import { Picture } from '../parts/picture.tsx'
 import type { GasApi, WardSummary } from './gas-api.ts'
 import { GasRefused } from './gas-refused.tsx'
 import { useGasAnswer } from './use-gas-answer.ts'
+import { useGasUnits } from './use-gas-units.ts'
 import { useWard } from './use-ward.ts'
 import { WardChoice } from './ward-choice.tsx'
 
@@ -57,6 +58,7 @@ function WardResult(props: {
   readonly isStale: boolean
 }) {
   const { ward, summary } = props
+  const units = useGasUnits()
   const [hasOneMore, setOneMore] = useState(false)
   const { branchLpmMax } = ward.supply
   const picture = {
@@ -101,7 +103,7 @@ function WardResult(props: {
       </section>
       <section className="section">
         <h2>{WARD_TEXT.mind()}</h2>
-        <Lines lines={[...new Set(summary.remarks.map(supplyText))]} />
+        <Lines lines={[...new Set(supplyTexts(summary.remarks, units))]} />
       </section>
       <Fold heading={WARD_TEXT.beds()} level={2}>
         <Lines
@@ -116,13 +118,14 @@ function WardResult(props: {
 
 function OneMore({ summary }: { readonly summary: WardSummary }) {
   const { oneMore } = summary
+  const units = useGasUnits()
   return (
     <div className="gas-stopped">
       <p>{oneMoreText(oneMore)}</p>
       <Facts facts={autonomyFacts(oneMore.autonomy)} />
-      {oneMore.remarks.map((remark) => (
-        <p key={remark.code} className="gas-act">
-          {supplyText(remark)}
+      {supplyTexts(oneMore.remarks, units).map((text) => (
+        <p key={text} className="gas-act">
+          {text}
         </p>
       ))}
     </div>
