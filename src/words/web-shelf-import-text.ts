@@ -34,8 +34,6 @@ export const IMPORT_WORDS = {
   noRow: say('No such row.'),
 } as const
 
-export const SHELF_PAGE_WORDS = { heading: say('Shelf') } as const
-
 export function shelfInUseText(options: {
   readonly hospital: string
   readonly isDemo: boolean

@@ -29,15 +29,42 @@ function choiceNow(): ShelfChoice | Promise<ShelfChoice> {
   return current
 }
 
+/** Shelves before the last changes in this window, the newest last. */
+let before: readonly ShelfChoice[] = []
+const UNDO_STEPS_MAX = 50
+
 /** Works with this shelf from now on. `shelf` has been read by readShelf. */
 export function chooseShelf(shelf: Shelf): void {
-  current = { shelf, isDemo: false, isKept: keep(JSON.stringify(shelf)) }
-  for (const tell of listeners) tell()
+  remember()
+  take({ shelf, isDemo: false, isKept: true })
 }
 
 export function chooseDemoShelf(): void {
-  keep(null)
-  current = DEMO
+  remember()
+  take(DEMO)
+}
+
+/** Whether there is a change of this window to take back. */
+export function canUndo(): boolean {
+  return before.length > 0
+}
+
+/** The shelf as it was before the last change of this window. */
+export function undoShelf(): void {
+  const last = before.at(-1)
+  if (last === undefined) return
+  before = before.slice(0, -1)
+  take(last)
+}
+
+function remember(): void {
+  if (current === null || current instanceof Promise) return
+  before = [...before, current].slice(-UNDO_STEPS_MAX)
+}
+
+function take(choice: ShelfChoice): void {
+  const isKept = keep(choice.isDemo ? null : JSON.stringify(choice.shelf))
+  current = { ...choice, isKept: isKept || choice.isDemo }
   for (const tell of listeners) tell()
 }
 

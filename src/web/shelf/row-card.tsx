@@ -1,0 +1,103 @@
+// One row of the shelf: what it is, how many of each size, where it lies, all that is known of it. Leaves out editing its fields.
+import { useState } from 'react'
+import { Button } from 'react-aria-components'
+import type { Problem } from '../../errors.ts'
+import { putRow, withCount } from '../../kit/edit-shelf.ts'
+import type { AnyRow, RowList } from '../../kit/edit-shelf.ts'
+import type { SizeId } from '../../kit/family-id.ts'
+import type { Shelf } from '../../kit/shelf.ts'
+import { SIZE_NAMES } from '../../words/names.ts'
+import { SHELF_PAGE, changedText, countLabelText } from '../../words/shelf-page-text.ts'
+import { Facts } from '../parts/facts.tsx'
+import { Fold } from '../parts/fold.tsx'
+import { choiceName, placeName } from './choice-names.ts'
+import { CountStepper } from './count-stepper.tsx'
+import { factsOf, ratedText } from './row-facts.ts'
+import { hasRunOut, kindName } from './shelf-filter.ts'
+
+export interface RowCardProps {
+  readonly shelf: Shelf
+  readonly list: RowList
+  readonly row: AnyRow
+  readonly onShelf: (shelf: Shelf, said: string) => void
+  readonly onEdit: () => void
+  readonly onRemove: () => void
+}
+
+export function RowCard(props: RowCardProps) {
+  const { shelf, list, row, onShelf } = props
+  const [isAsking, setAsking] = useState(false)
+  const count = (to: number, size?: SizeId): readonly Problem[] => {
+    const put = putRow(
+      shelf,
+      list,
+      withCount(row, { count: to, ...(size === undefined ? {} : { size }) }),
+    )
+    if (!put.ok) return put.problems
+    onShelf(put.shelf, changedText(row.label))
+    return []
+  }
+  const kind = 'family' in row ? choiceName('family', row.family) : kindName(row)
+  return (
+    <article className="shelf-row" aria-label={row.label}>
+      <div className="shelf-row-top">
+        <h3>{row.label}</h3>
+        {hasRunOut(row) ? <span className="badge">{SHELF_PAGE.out()}</span> : null}
+        <p className="field-help">
+          {[kind, placeName(shelf, row.place), row.wardMarking].filter(Boolean).join(' · ')}
+        </p>
+      </div>
+      <div className="shelf-counts">
+        {'sizes' in row ? (
+          row.sizes.map((stock) => (
+            <div key={stock.size} className="shelf-size">
+              <CountStepper
+                field={`count.${list}.${row.id}.${stock.size}`}
+                label={countLabelText(row.label, stock.size)}
+                count={stock.count}
+                onCount={(to) => count(to, stock.size)}
+              />
+              <span>
+                {SIZE_NAMES[stock.size]}
+                <span className="field-help shelf-rated">{ratedText(row, stock)}</span>
+              </span>
+            </div>
+          ))
+        ) : (
+          <CountStepper
+            field={`count.${list}.${row.id}`}
+            label={countLabelText(row.label, undefined)}
+            count={row.count}
+            onCount={(to) => count(to)}
+          />
+        )}
+      </div>
+      <Fold heading={SHELF_PAGE.details()} level={4}>
+        <Facts facts={factsOf(shelf, list, row)} />
+        {isAsking ? (
+          <div className="offer" role="alert">
+            <span>{SHELF_PAGE.removeSure()}</span>
+            <Button className="button" onPress={props.onRemove}>
+              {SHELF_PAGE.yesRemove()}
+              <span className="unseen">, {row.label}</span>
+            </Button>
+            <Button className="button" onPress={() => setAsking(false)}>
+              {SHELF_PAGE.keep()}
+            </Button>
+          </div>
+        ) : (
+          <div className="buttons">
+            <Button className="button" onPress={props.onEdit}>
+              {SHELF_PAGE.edit()}
+              <span className="unseen">, {row.label}</span>
+            </Button>
+            <Button className="button" onPress={() => setAsking(true)}>
+              {SHELF_PAGE.remove()}
+              <span className="unseen">, {row.label}</span>
+            </Button>
+          </div>
+        )}
+      </Fold>
+    </article>
+  )
+}

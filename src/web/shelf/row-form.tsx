@@ -1,0 +1,211 @@
+// A row of the shelf being added or edited: every field it can have, what the shelf reader refuses beside it. Leaves out putting it on the shelf.
+import { useEffect, useRef } from 'react'
+import { Button } from 'react-aria-components'
+import type { Problem } from '../../errors.ts'
+import { FAMILY_IDS } from '../../kit/family-id.ts'
+import { INTERFACE_FAMILIES } from '../../kit/interface-families.ts'
+import type { RowList } from '../../kit/edit-shelf.ts'
+import { EVERYWHERE } from '../../kit/shelf.ts'
+import type { Shelf } from '../../kit/shelf.ts'
+import { shelfLabel } from '../../words/shelf-field-labels.ts'
+import { GROUP_TITLES, SHELF_PAGE, editingText, entryText } from '../../words/shelf-page-text.ts'
+import { problemLineText } from '../../words/web-form-text.ts'
+import { Group } from '../case-form/group.tsx'
+import type { Choice } from '../parts/choice-field.tsx'
+import { choiceName, placeName } from './choice-names.ts'
+import { entryCount, withoutEntry } from './row-draft.ts'
+import type { RowDraft } from './row-draft.ts'
+import { groupsOf } from './row-fields.ts'
+import type { RowField } from './row-fields.ts'
+import { RowFieldInput } from './row-field.tsx'
+
+export interface RowFormProps {
+  readonly shelf: Shelf
+  readonly list: RowList
+  readonly draft: RowDraft
+  /** Name of the row as it stands on the shelf; empty for a new one. */
+  readonly name: string
+  readonly problems: readonly Problem[]
+  readonly onDraft: (draft: RowDraft) => void
+  readonly onSave: () => void
+  readonly onCancel: () => void
+}
+
+export function RowForm(props: RowFormProps) {
+  const { list, draft, problems } = props
+  const heading = useRef<HTMLHeadingElement>(null)
+  useEffect(() => heading.current?.focus(), [])
+  const groups = groupsOf(list, draft)
+  const paths = groups.flatMap(({ fields }) => fields.map(({ path }) => path))
+  const elsewhere = problems.filter(({ path }) => !paths.some((one) => isAbout(path, one)))
+  return (
+    <section className="shelf-form" aria-labelledby="shelf-form-heading">
+      <h2 id="shelf-form-heading" ref={heading} tabIndex={-1}>
+        {editingText(props.name)}
+      </h2>
+      {problems.length === 0 ? null : (
+        <div className="gas-act" role="alert">
+          <p>{SHELF_PAGE.toMend()}</p>
+          {elsewhere.map((problem) => (
+            <p key={problem.code + problem.path}>
+              {problemLineText({ ...problem, path: shelfLabel(problem.path) })}
+            </p>
+          ))}
+        </div>
+      )}
+      {groups.map(({ id, fields }) => (
+        <Group key={id} heading={GROUP_TITLES[id]}>
+          <GroupFields {...props} fields={fields} />
+        </Group>
+      ))}
+      <div className="buttons">
+        <Button className="button shelf-save" onPress={props.onSave}>
+          {SHELF_PAGE.save()}
+        </Button>
+        <Button className="button" onPress={props.onCancel}>
+          {SHELF_PAGE.cancel()}
+        </Button>
+      </div>
+    </section>
+  )
+}
+
+/** Single fields one after the other; those of a list entry by entry. */
+function GroupFields(props: RowFormProps & { readonly fields: readonly RowField[] }) {
+  const { fields } = props
+  const lists = [...new Set(fields.map(listOf).filter((list) => list !== null))]
+  const single = fields.filter((field) => listOf(field) === null)
+  return (
+    <>
+      {lists.map((list) => (
+        <Entries
+          key={list}
+          {...props}
+          name={list}
+          fields={fields.filter((f) => listOf(f) === list)}
+        />
+      ))}
+      <div className="shelf-fields">
+        {single.map((field) => (
+          <OneField key={field.path} {...props} field={field} path={field.path} />
+        ))}
+      </div>
+    </>
+  )
+}
+
+function Entries(
+  props: RowFormProps & { readonly name: string; readonly fields: readonly RowField[] },
+) {
+  const { draft, name, fields, onDraft } = props
+  const count = entryCount(draft, name)
+  const isPlain = fields.every(({ path }) => path === `${name}[]`)
+  const add = ADD[name]
+  const what = fields[0] === undefined ? name : shelfLabel(fields[0].path)
+  const places = Array.from({ length: isPlain || count === 0 ? count + 1 : count }, (_, i) => i)
+  return (
+    <>
+      {places.map((place) => (
+        <fieldset key={place} className="plain shelf-entry">
+          <legend className="unseen">{entryText(what, place + 1)}</legend>
+          <div className="shelf-fields">
+            {fields.map((field) => (
+              <OneField
+                key={field.path}
+                {...props}
+                field={field}
+                path={field.path.replace('[]', `[${place}]`)}
+                onDraft={(next) =>
+                  onDraft(
+                    isPlain && next[`${name}[${place}]`] === ''
+                      ? withoutEntry(next, name, place)
+                      : next,
+                  )
+                }
+              />
+            ))}
+          </div>
+          {isPlain || place >= count ? null : (
+            <Button className="button" onPress={() => onDraft(withoutEntry(draft, name, place))}>
+              {SHELF_PAGE.removeEntry()}
+              <span className="unseen">, {entryText(what, place + 1)}</span>
+            </Button>
+          )}
+        </fieldset>
+      ))}
+      {add === undefined ? null : (
+        <Button
+          className="button"
+          onPress={() =>
+            onDraft({
+              ...draft,
+              [(fields[0]?.path ?? name).replace('[]', `[${Math.max(count, 1)}]`)]: '',
+            })
+          }
+        >
+          {add()}
+        </Button>
+      )}
+    </>
+  )
+}
+
+const ADD: Readonly<Record<string, () => string>> = {
+  sizes: SHELF_PAGE.addSize,
+  settings: SHELF_PAGE.addSetting,
+  modes: SHELF_PAGE.addMode,
+}
+
+function listOf({ path }: RowField): string | null {
+  return path.includes('[]') ? path.slice(0, path.indexOf('[]')) : null
+}
+
+function OneField(props: RowFormProps & { readonly field: RowField; readonly path: string }) {
+  const { field, path, draft, onDraft, problems } = props
+  return (
+    <RowFieldInput
+      field={field}
+      path={path}
+      text={draft[path] ?? ''}
+      choices={choicesFor(props)}
+      problems={problems.filter((problem) => isAbout(problem.path, path))}
+      onType={(at, text) => onDraft({ ...draft, [at]: text })}
+    />
+  )
+}
+
+/** Whether a problem of the row belongs to a field: its own path, an entry of its list, or the parent that is missing whole. */
+function isAbout(problemPath: string, path: string): boolean {
+  if (problemPath === path || problemPath.replaceAll(/\[\d+\]/g, '[]') === path) return true
+  if (problemPath.startsWith(`${path}[`)) return true
+  return FIRST_OF[problemPath.replaceAll(/\[\d+\]/g, '[]')] === path.replaceAll(/\[\d+\]/g, '[]')
+}
+
+/** Where what is missing as a whole is said. */
+const FIRST_OF: Readonly<Record<string, string>> = {
+  meter: 'meter.kind',
+  sizes: 'sizes[].size',
+  'sizes[]': 'sizes[].size',
+  'settings[]': 'settings[].o2Fraction',
+  'modes[]': 'modes[].label',
+  tubing: 'tubing.lengthM',
+  inletEnds: 'inletEnds[]',
+  'meter.flush': 'meter.flush.lowLpm',
+}
+
+/** Choices that depend on the shelf or on what is chosen so far. */
+function choicesFor({
+  field,
+  shelf,
+  draft,
+}: RowFormProps & { readonly field: RowField }): readonly Choice[] | undefined {
+  if (field.path === 'place')
+    return [EVERYWHERE, ...shelf.wards.map(({ id }) => id)].map((value) => ({
+      value,
+      text: placeName(shelf, value),
+    }))
+  if (field.path !== 'sizes[].size') return undefined
+  const family = FAMILY_IDS.find((one) => one === draft['family'])
+  const sizes = family === undefined ? [] : INTERFACE_FAMILIES[family].sizes
+  return sizes.map(({ id }) => ({ value: id, text: choiceName(field.path, id) }))
+}

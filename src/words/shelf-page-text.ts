@@ -1,0 +1,110 @@
+// What the Shelf page says: browsing, counting, adding, editing. Leaves out names of fields and of what lies on the shelf.
+import type { SizeId } from '../kit/family-id.ts'
+import { SIZE_NAMES } from './names.ts'
+import { say } from './say.ts'
+
+export const SHELF_PAGE = {
+  heading: () => say('Shelf'),
+  demoEdit: () => say('The first change makes a copy of your own; the demo shelf stays as it is.'),
+  own: () => say('Plans, chains and sheets are worked out with this shelf.'),
+  notKept: () => say('This browser keeps nothing: save the shelf as a file before you leave.'),
+  search: () => say('Search'),
+  searchHelp: () => say('name, kind, size or marking'),
+  ward: () => say('Lies in'),
+  anyPlace: () => say('any place'),
+  everywhere: () => say('everywhere'),
+  list: () => say('Show'),
+  allLists: () => say('everything'),
+  noneLeft: () => say('Only what has run out'),
+  nothingFound: () => say('Nothing on the shelf is like that.'),
+  out: () => say('none left'),
+  edit: () => say('Edit'),
+  remove: () => say('Remove'),
+  removeSure: () => say('Take it off the shelf?'),
+  yesRemove: () => say('Yes, remove'),
+  keep: () => say('Keep it'),
+  add: () => say('Add'),
+  addWhat: () => say('What to add'),
+  save: () => say('Put on the shelf'),
+  cancel: () => say('Leave without saving'),
+  undo: () => say('Undo'),
+  toDemo: () => say('Back to the demo shelf'),
+  toDemoSure: () =>
+    say('Your own shelf is then gone from this browser. Save it as a file first, if you need it.'),
+  yesToDemo: () => say('Yes, back to the demo'),
+  details: () => say('All that is known'),
+  fromLabel: () => say('from its label'),
+  ours: () => say('usual for its kind'),
+  notStated: () => say('not stated'),
+  addSize: () => say('Add a size'),
+  addSetting: () => say('Add a setting'),
+  addMode: () => say('Add a mode'),
+  removeEntry: () => say('Take away'),
+  toMend: () => say('This cannot stand on the shelf yet. Nothing typed is lost.'),
+  wards: () => say('Wards'),
+  addWard: () => say('Add a ward'),
+  draftKept: () => say('Typed and not yet put on the shelf:'),
+  goOn: () => say('Go on with it'),
+  forget: () => say('Forget it'),
+} as const
+
+export const GROUP_TITLES = {
+  what: say('What it is'),
+  stock: say('Where it lies'),
+  sizes: say('Sizes'),
+  label: say('From its own label'),
+  scale: say('What it can do'),
+  use: say('What is used of it here'),
+  ends: say('Ends, where they differ from the usual'),
+  failure: say('If a supply fails, and gas it uses besides'),
+} as const
+
+/** Beside the number, for those who do not see where the buttons stand. */
+export function oneMoreText(label: string): string {
+  return say('One more: {label}', { label })
+}
+
+export function oneFewerText(label: string): string {
+  return say('One fewer: {label}', { label })
+}
+
+export function countLabelText(label: string, size: SizeId | undefined): string {
+  return size === undefined ? label : say('{label}, {size}', { label, size: SIZE_NAMES[size] })
+}
+
+export function rowsText(shown: number, all: number): string {
+  return shown === all
+    ? say('{all, plural, one {# row} other {# rows}}', { all })
+    : say('{shown} of {all, plural, one {# row} other {# rows}}', { shown, all })
+}
+
+export function changedText(label: string): string {
+  return say('Changed: {label}', { label })
+}
+
+export function addedText(label: string): string {
+  return say('Added: {label}', { label })
+}
+
+export function removedText(label: string): string {
+  return say('Removed: {label}', { label })
+}
+
+export function editingText(label: string): string {
+  return label === '' ? say('A new row') : say('Edit: {label}', { label })
+}
+
+export function wardHoldsText(name: string, labels: readonly string[]): string {
+  return say('{name} cannot go while this lies there: {labels}', {
+    name,
+    labels: labels.join(', '),
+  })
+}
+
+export function bedsText(beds: number): string {
+  return say('{beds, plural, one {# bed} other {# beds}}', { beds })
+}
+
+export function entryText(what: string, place: number): string {
+  return say('{what} {place}', { what, place })
+}
