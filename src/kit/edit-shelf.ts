@@ -83,7 +83,6 @@ export function withoutWard(shelf: Shelf, wardId: string): Shelf {
 /** A short name not yet in use, from letters and digits of a label. */
 export function freeId(label: string, taken: readonly string[]): string {
   const plain = label
-    .normalize('NFKD')
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')
     .replaceAll(/^-+|-+$/g, '')
