@@ -44,6 +44,7 @@ export const SHELF_PAGE = {
   wards: () => say('Wards'),
   addWard: () => say('Add a ward'),
   draftKept: () => say('Typed and not yet put on the shelf:'),
+  draftFirst: () => say('First go on with what was typed before, or forget it: see above.'),
   goOn: () => say('Go on with it'),
   forget: () => say('Forget it'),
 } as const

@@ -68,7 +68,7 @@ export function ImportPart() {
           file={file}
           choice={choice}
           onTake={(shelf, counts) => {
-            takeImport(choice, shelf)
+            takeImport(shelf)
             setFile(null)
             setSaid({ text: tookText(file.name, counts), problems: [] })
           }}

@@ -1,29 +1,20 @@
-// The shelf as it was before the last import, for undoing it as long as nothing else has changed the shelf since. Leaves out reloads.
+// Whether the last import can still be undone: nothing else has changed the shelf since. Leaves out the undoing itself (shelf-store.ts).
 import type { Shelf } from '../../kit/shelf.ts'
-import { chooseDemoShelf, chooseShelf } from './shelf-store.ts'
-import type { ShelfChoice } from './shelf-store.ts'
+import { canUndo, chooseShelf, undoShelf } from './shelf-store.ts'
 
-interface Taken {
-  readonly before: ShelfChoice
-  readonly after: Shelf
-}
+let imported: Shelf | null = null
 
-let last: Taken | null = null
-
-export function takeImport(before: ShelfChoice, after: Shelf): void {
-  last = { before, after }
-  chooseShelf(after)
+export function takeImport(shelf: Shelf): void {
+  imported = shelf
+  chooseShelf(shelf)
 }
 
 /** Whether the shelf in use is the one that the last import made. */
 export function isImportUndoable(shelf: Shelf): boolean {
-  return last !== null && last.after === shelf
+  return imported === shelf && canUndo()
 }
 
 export function undoImport(): void {
-  if (last === null) return
-  const { before } = last
-  last = null
-  if (before.isDemo) chooseDemoShelf()
-  else chooseShelf(before.shelf)
+  imported = null
+  undoShelf()
 }

@@ -2,48 +2,64 @@
 import { INTERFACE_FAMILIES } from '../../kit/interface-families.ts'
 import type { AnyRow, RowList } from '../../kit/edit-shelf.ts'
 import type { InterfaceRow, Shelf, SizeStock } from '../../kit/shelf.ts'
-import { plainNumberText, rangeText, withUnit } from '../../words/number-text.ts'
+import { plainNumberText, withUnit } from '../../words/number-text.ts'
 import { shelfLabel } from '../../words/shelf-field-labels.ts'
 import { YES_NO_NAMES } from '../../words/shelf-names.ts'
 import { SHELF_PAGE, entryText } from '../../words/shelf-page-text.ts'
 import type { Fact } from '../parts/facts.tsx'
 import { choiceName, placeName } from './choice-names.ts'
-import { NO, YES, draftOf, entriesOf, patternOf } from './row-draft.ts'
-import { groupsOf } from './row-fields.ts'
+import { NO, YES, draftOf, entriesOf, entryCount } from './row-draft.ts'
+import type { RowDraft } from './row-draft.ts'
+import { groupsOf, listOf } from './row-fields.ts'
 import type { RowField } from './row-fields.ts'
 
-const SHOWN_APART = ['label', 'count', 'kind', 'family']
+const SHOWN_APART = ['label', 'count', 'kind', 'family', 'place', 'wardMarking']
 const FROM_LABEL = ['ratedMinLpm', 'ratedMaxLpm']
 
 /** Every field that is given, and those of a failing supply even where nobody has said. */
 export function factsOf(shelf: Shelf, list: RowList, row: AnyRow): readonly Fact[] {
   const draft = draftOf(row)
-  const facts = groupsOf(list, draft).flatMap(({ id, fields }) =>
-    fields.flatMap((field) => {
-      if (SHOWN_APART.includes(field.path) || field.path.startsWith('sizes[]')) return []
-      const found = Object.entries(draft).filter(([path]) => patternOf(path) === field.path)
-      if (found.length === 0)
-        return id === 'failure'
-          ? [{ name: shelfLabel(field.path), value: YES_NO_NAMES.unknown }]
-          : []
-      return found.map(([path, text]) => ({
-        name: nameOf(path, found.length),
-        value: valueText(shelf, field, text),
-        isWide: text.length > LONG,
-      }))
+  const groups = groupsOf(list, draft)
+  const entries = entryFacts(
+    shelf,
+    draft,
+    groups.flatMap(({ fields }) => fields),
+  )
+  const single = groups.flatMap(({ id, fields }) =>
+    fields.flatMap((field): readonly Fact[] => {
+      if (SHOWN_APART.includes(field.path) || field.path.includes('[]')) return []
+      const text = draft[field.path]
+      if (text !== undefined) return [fact(shelfLabel(field.path), valueText(shelf, field, text))]
+      return id === 'failure' ? [fact(shelfLabel(field.path), YES_NO_NAMES.unknown)] : []
     }),
   )
-  return facts
+  return [...single, ...entries]
+}
+
+/** A list entry by entry, what belongs to one together: a mode with what it does, a printed fraction with its flows. */
+function entryFacts(shelf: Shelf, draft: RowDraft, fields: readonly RowField[]): readonly Fact[] {
+  const lists = [...new Set(fields.map(listOf).filter((list) => list !== null))]
+  return lists
+    .filter((list) => list !== 'sizes')
+    .flatMap((list) => {
+      const own = fields.filter((field) => listOf(field) === list)
+      const count = entryCount(draft, list)
+      return Array.from({ length: count }, (_, place) => {
+        const values = own.flatMap((field) => {
+          const text = draft[field.path.replace('[]', `[${place}]`)]
+          return text === undefined ? [] : [valueText(shelf, field, text)]
+        })
+        const name = shelfLabel(own[0]?.path ?? list)
+        return fact(count === 1 ? name : entryText(name, place + 1), values.join(' · '))
+      })
+    })
+}
+
+function fact(name: string, value: string): Fact {
+  return { name, value, isWide: value.length > LONG }
 }
 
 const LONG = 24
-
-/** Entries of a list are told apart by their place. */
-function nameOf(path: string, entries: number): string {
-  const place = /\[(\d+)\]/.exec(path)?.[1]
-  if (place === undefined || entries === 1) return shelfLabel(path)
-  return entryText(shelfLabel(path), Number(place) + 1)
-}
 
 function valueText(shelf: Shelf, field: RowField, text: string): string {
   const value = plainValueText(shelf, field, text)
@@ -91,8 +107,8 @@ export function ratedText(row: InterfaceRow, stock: SizeStock): string {
   const low = stock.ratedMinLpm ?? usual?.minLpm
   const high = stock.ratedMaxLpm ?? usual?.maxLpm
   if (low === undefined || high === undefined) return SHELF_PAGE.notStated()
-  const range = rangeText({ low, high, step: RATED_STEP_LPM, unit: 'L/min' })
+  // As it stands in the row: a rated flow is never rounded.
+  const ends = low === high ? [low] : [low, high]
+  const range = withUnit(ends.map(plainNumberText).join('–'), 'L/min')
   return `${range} (${isOwn ? SHELF_PAGE.fromLabel() : SHELF_PAGE.ours()})`
 }
-
-const RATED_STEP_LPM = 0.01

@@ -212,3 +212,8 @@ function entrainsAir(family: string | undefined): boolean {
 export function familyNamed(family: string | undefined): FamilyId | undefined {
   return FAMILY_IDS.find((one) => one === family)
 }
+
+/** The list whose entries have this field; null for a field of the row itself. */
+export function listOf({ path }: RowField): string | null {
+  return path.includes('[]') ? path.slice(0, path.indexOf('[]')) : null
+}

@@ -15,7 +15,7 @@ import type { Choice } from '../parts/choice-field.tsx'
 import { choiceName, placeName } from './choice-names.ts'
 import { entryCount, withoutEntry } from './row-draft.ts'
 import type { RowDraft } from './row-draft.ts'
-import { groupsOf } from './row-fields.ts'
+import { groupsOf, listOf } from './row-fields.ts'
 import type { RowField } from './row-fields.ts'
 import { RowFieldInput } from './row-field.tsx'
 
@@ -154,10 +154,6 @@ const ADD: Readonly<Record<string, () => string>> = {
   sizes: SHELF_PAGE.addSize,
   settings: SHELF_PAGE.addSetting,
   modes: SHELF_PAGE.addMode,
-}
-
-function listOf({ path }: RowField): string | null {
-  return path.includes('[]') ? path.slice(0, path.indexOf('[]')) : null
 }
 
 function OneField(props: RowFormProps & { readonly field: RowField; readonly path: string }) {

@@ -1,7 +1,7 @@
 // Shelf: what this hospital has, to browse, search, count, add and edit; or the one row being typed. Leaves out the shelf file's reading and the rows themselves.
-import { useState } from 'react'
+import { useMemo, useState } from 'react'
+import { Button } from 'react-aria-components'
 import { rowsOf, withoutRow } from '../../kit/edit-shelf.ts'
-import type { RowList } from '../../kit/edit-shelf.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import { addedText, changedText, removedText, SHELF_PAGE } from '../../words/shelf-page-text.ts'
 import { ImportPart } from './import-part.tsx'
@@ -10,11 +10,19 @@ import type { OpenDraft } from './kept-draft.ts'
 import { putDraft } from './open-draft.ts'
 import { RowForm } from './row-form.tsx'
 import { ShelfLists } from './shelf-lists.tsx'
-import { chooseShelf, useShelf } from './shelf-store.ts'
+import { canUndo, chooseShelf, undoShelf, useShelf } from './shelf-store.ts'
 import { ShelfTop } from './shelf-top.tsx'
 import { WardForm } from './ward-part.tsx'
 import '../styles/gas.css'
 import '../styles/shelf.css'
+
+/** What was done last, for all who listen; a change can be taken back. */
+interface Said {
+  readonly text: string
+  readonly isChange: boolean
+}
+
+const NOTHING: Said = { text: '', isChange: false }
 
 export function ShelfPage() {
   const { shelf, isDemo, isKept } = useShelf()
@@ -22,31 +30,41 @@ export function ShelfPage() {
   /** A draft kept from before is offered, not thrown at the reader. */
   const [isEntered, setEntered] = useState(false)
   const [isJudged, setJudged] = useState(false)
-  const [said, setSaid] = useState('')
+  const [said, setSaid] = useState(NOTHING)
   const enter = (draft: OpenDraft | null): void => {
     setOpen(draft)
     setEntered(draft !== null)
     setJudged(false)
   }
-  const take = (next: Shelf, what: string): void => {
-    if (next !== shelf) chooseShelf(next)
-    setSaid(what)
+  const enterNew = (draft: OpenDraft): void => {
+    // What waits to be put on the shelf is not typed over.
+    if (open === null) enter(draft)
+    else setSaid({ text: SHELF_PAGE.draftFirst(), isChange: false })
   }
-  const putting = open === null ? null : putDraft(shelf, open)
+  const take = (next: Shelf, text: string): void => {
+    const isChange = next !== shelf
+    if (isChange) chooseShelf(next)
+    setSaid({ text, isChange })
+  }
   const save = (): void => {
-    if (open === null || putting === null) return
-    if (!putting.ok) {
+    if (open === null) return
+    const put = putDraft(shelf, open)
+    if (!put.ok) {
       setJudged(true)
       return
     }
-    const label = open.draft['label'] ?? open.draft['name'] ?? ''
-    take(putting.shelf, open.id === null ? addedText(label) : changedText(label))
+    take(put.shelf, (open.id === null ? addedText : changedText)(nameIn(open)))
     enter(null)
   }
+  const problems = useMemo(() => {
+    if (!isJudged || open === null) return []
+    const put = putDraft(shelf, open)
+    return put.ok ? [] : put.problems
+  }, [isJudged, open, shelf])
   const form = {
     draft: open?.draft ?? {},
     name: open === null ? '' : nameOf(shelf, open),
-    problems: isJudged && putting !== null && !putting.ok ? putting.problems : [],
+    problems,
     onDraft: (draft: OpenDraft['draft']) => setOpen(open === null ? null : { ...open, draft }),
     onSave: save,
     onCancel: () => enter(null),
@@ -57,11 +75,8 @@ export function ShelfPage() {
         shelf={shelf}
         isDemo={isDemo}
         isKept={isKept}
-        said={said}
-        onSaid={setSaid}
-        kept={
-          open !== null && !isEntered ? (open.draft['label'] ?? open.draft['name'] ?? '') : null
-        }
+        onDemo={() => setSaid(NOTHING)}
+        kept={open !== null && !isEntered ? nameIn(open) : null}
         onGoOn={() => setEntered(true)}
         onForget={() => enter(null)}
       />
@@ -70,7 +85,7 @@ export function ShelfPage() {
           <ShelfLists
             shelf={shelf}
             onShelf={take}
-            onOpen={enter}
+            onOpen={enterNew}
             onRemove={(list, row) => take(withoutRow(shelf, list, row.id), removedText(row.label))}
           />
           <ImportPart />
@@ -80,14 +95,32 @@ export function ShelfPage() {
       ) : (
         <RowForm {...form} shelf={shelf} list={open.list} />
       )}
-      <p className="shelf-foot field-help">{isDemo ? SHELF_PAGE.demoEdit() : SHELF_PAGE.own()}</p>
+      <p className="field-help">{isDemo ? SHELF_PAGE.demoEdit() : SHELF_PAGE.own()}</p>
+      <div className="shelf-said" aria-live="polite" data-said={said.text !== ''}>
+        <span>{said.text}</span>
+        {said.isChange && canUndo() ? (
+          <Button
+            className="button"
+            onPress={() => {
+              undoShelf()
+              setSaid(NOTHING)
+            }}
+          >
+            {SHELF_PAGE.undo()}
+          </Button>
+        ) : null}
+      </div>
     </main>
   )
+}
+
+/** The name as it is typed so far. */
+function nameIn({ draft }: OpenDraft): string {
+  return draft['label'] ?? draft['name'] ?? ''
 }
 
 function nameOf(shelf: Shelf, { list, id }: OpenDraft): string {
   if (id === null) return ''
   if (list === 'wards') return shelf.wards.find((ward) => ward.id === id)?.name ?? id
-  const rows: ReturnType<typeof rowsOf> = rowsOf(shelf, list satisfies RowList)
-  return rows.find((row) => row.id === id)?.label ?? id
+  return rowsOf(shelf, list).find((row) => row.id === id)?.label ?? id
 }

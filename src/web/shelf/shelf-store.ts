@@ -80,6 +80,8 @@ function subscribe(tell: () => void): () => void {
 function onOtherWindow(event: StorageEvent): void {
   if (event.key !== KEY && event.key !== null) return
   current = null
+  // Taking back what was done here would take back what was done there too.
+  before = []
   for (const tell of listeners) tell()
 }
 

@@ -1,23 +1,22 @@
-// Head of the Shelf page: whose shelf it is, what was done last and its undoing, the file, the way back to the demo. Leaves out the rows.
+// Head of the Shelf page: whose shelf it is, a draft that waits, the way back to the demo. Leaves out the rows.
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import type { Shelf } from '../../kit/shelf.ts'
 import { SHELF_PAGE } from '../../words/shelf-page-text.ts'
 import { shelfInUseText } from '../../words/web-shelf-import-text.ts'
-import { canUndo, chooseDemoShelf, undoShelf } from './shelf-store.ts'
+import { chooseDemoShelf } from './shelf-store.ts'
 
 export function ShelfTop(props: {
   readonly shelf: Shelf
   readonly isDemo: boolean
   readonly isKept: boolean
-  readonly said: string
-  readonly onSaid: (said: string) => void
+  readonly onDemo: () => void
   /** Name in a draft that waits; null where none does. */
   readonly kept: string | null
   readonly onGoOn: () => void
   readonly onForget: () => void
 }) {
-  const { shelf, isDemo, isKept, said, onSaid, kept } = props
+  const { shelf, isDemo, isKept, kept } = props
   const [isAsking, setAsking] = useState(false)
   return (
     <header className="shelf-top">
@@ -45,7 +44,7 @@ export function ShelfTop(props: {
             onPress={() => {
               chooseDemoShelf()
               setAsking(false)
-              onSaid('')
+              props.onDemo()
             }}
           >
             {SHELF_PAGE.yesToDemo()}
@@ -68,20 +67,6 @@ export function ShelfTop(props: {
           </Button>
         </div>
       )}
-      <div className="shelf-said" aria-live="polite">
-        {said === '' ? null : <span>{said}</span>}
-        {canUndo() && said !== '' ? (
-          <Button
-            className="button"
-            onPress={() => {
-              undoShelf()
-              onSaid('')
-            }}
-          >
-            {SHELF_PAGE.undo()}
-          </Button>
-        ) : null}
-      </div>
     </header>
   )
 }
