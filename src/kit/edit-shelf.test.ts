@@ -1,6 +1,7 @@
 // Changes to a shelf: the row and nothing else changes, and what the reader refuses is refused here.
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { candidateSetUps } from './build-set-ups.ts'
 import { DEMO_SHELF } from './demo-shelf/demo-shelf.ts'
 import {
   ROW_LISTS,
@@ -52,6 +53,19 @@ describe('a changed shelf', () => {
         ])
       }
     }
+  })
+
+  it('offers no set-up of what is counted out, and the others still', () => {
+    const row = rowsOf(DEMO_SHELF, 'interfaces').find(({ id }) => id === 'simple-mask')
+    if (row === undefined) throw new Error('no simple mask')
+    const put = putRow(DEMO_SHELF, 'interfaces', withCount(row, { size: 'adult', count: 0 }))
+    if (!put.ok) throw new Error('refused')
+    const isGone = (id: string): boolean => id.startsWith('simple-mask/adult@')
+    const before = candidateSetUps(DEMO_SHELF).map(({ id }) => id)
+    expect(before.some(isGone)).toBe(true)
+    expect(candidateSetUps(put.shelf).map(({ id }) => id)).toEqual(
+      before.filter((id) => !isGone(id)),
+    )
   })
 
   it('loses one row, or gains one at the end of its list', () => {

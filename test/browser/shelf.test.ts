@@ -3,7 +3,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Locator, Page } from 'playwright-core'
 import { accessibilityFaults, openApp, watchForErrors } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
-import { sidewaysPx } from './bedside-steps.ts'
+import { pageTexts } from '../support/page-texts.ts'
+import { focusedLabel, sidewaysPx } from './bedside-steps.ts'
 
 /** Two shared cores may be slow; no test is judged by its speed. */
 const WAIT_MS = 20_000
@@ -76,6 +77,20 @@ describe('the Shelf page', () => {
 
   it('has no fault as it opens', isCleanEverywhere)
 
+  it('neither overlaps nor needs sideways scrolling at 200 % zoom', async () => {
+    // Zooming a 1024 pixel wide window to 200 % leaves 512 pixels of layout.
+    await page.setViewportSize({ width: 512, height: 384 })
+    expect(await sidewaysPx(page)).toBe(0)
+    const { overlaps, cut } = await pageTexts(page)
+    expect({ overlaps, cut }).toEqual({ overlaps: [], cut: [] })
+    await page.setViewportSize({ width: 1024, height: 768 })
+  })
+
+  it('shows a rated flow as it stands, never rounded', async () => {
+    // The child's cannula begins at 0.125 L/min.
+    expect(await card('Nasal cannula').innerText()).toContain('0.125–4 L/min')
+  })
+
   it('says what happens when a supply fails, the unknown too', async () => {
     const one = card('Blender 5–60 L/min')
     await one.getByRole('button', { name: 'All that is known' }).click()
@@ -126,6 +141,8 @@ describe('the Shelf page', () => {
     )
     await isCleanEverywhere()
     await page.reload()
+    await press('Add')
+    await page.getByText('First go on with what was typed before').waitFor()
     await press('Go on with it')
     expect(await numberBox('length').inputValue()).toBe('210')
     await numberBox('length').fill('2.1')
@@ -173,6 +190,43 @@ describe('the Shelf page', () => {
       await page.getByText(`Changed: ${label}`).waitFor()
     }
     expect(await kept()).toEqual(before)
+  })
+
+  it('is used by keyboard alone: search, count, add, give up', async () => {
+    await page.reload()
+    await card('Nasal cannula').waitFor()
+    const tabTo = async (isThere: () => Promise<boolean>): Promise<void> => {
+      for (let presses = 0; presses < 60; presses += 1) {
+        if (await isThere()) return
+        await page.keyboard.press('Tab')
+      }
+      throw new Error('not reached by Tab')
+    }
+    const focusedName = async (): Promise<string> =>
+      await page.evaluate(
+        () =>
+          document.activeElement?.getAttribute('aria-label') ??
+          document.activeElement?.textContent ??
+          '',
+      )
+    await tabTo(async () => (await focusedLabel(page)) === 'Search')
+    await page.keyboard.type('face tent')
+    await tabTo(async () => (await focusedName()).startsWith('One more: Face tent'))
+    const count = card('Face tent').getByRole('textbox').first()
+    const before = Number(await count.inputValue())
+    await page.keyboard.press('Enter')
+    expect(Number(await count.inputValue())).toBe(before + 1)
+    await page.keyboard.press('Shift+Tab')
+    await page.keyboard.press('Shift+Tab')
+    await page.keyboard.press('Enter')
+    expect(Number(await count.inputValue())).toBe(before)
+    await page.locator('#field-shelf-add').focus()
+    await page.keyboard.press('Tab')
+    await page.keyboard.press('Enter')
+    await page.locator('#shelf-form-heading:focus').waitFor()
+    await tabTo(async () => (await focusedName()) === 'Leave without saving')
+    await page.keyboard.press('Enter')
+    await box('Search').fill('')
   })
 
   it('keeps a ward in which something lies, and adds one', async () => {
