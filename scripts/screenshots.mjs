@@ -21,6 +21,8 @@ const WAIT_MS = 240_000
 const PLACES = [
   { name: 'bedside', path: '', ready: '.result[aria-busy="false"] .picture svg' },
   { name: 'gas', path: 'gas', ready: 'main h1' },
+  { name: 'chain', path: 'chain', ready: '.chain .picture svg' },
+  { name: 'shelf', path: 'shelf', ready: '.shelf article' },
   { name: 'evidence', path: 'evidence', ready: '.evidence .picture svg' },
   { name: 'settings', path: 'settings', ready: '.settings h1' },
 ]

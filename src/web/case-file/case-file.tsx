@@ -1,6 +1,5 @@
 // Opens a case or shelf file, chosen or dropped, and saves the case as one. A file that is refused changes nothing. Leaves out reading it.
 import { useState } from 'react'
-import type { DragEvent } from 'react'
 import { Button } from 'react-aria-components'
 import type { Problem } from '../../errors.ts'
 import type { Case } from '../../patient/case.ts'
@@ -14,6 +13,8 @@ import {
 } from '../../words/web-bedside-text.ts'
 import { problemLineText } from '../../words/web-form-text.ts'
 import type { Draft } from '../case/draft.ts'
+import { FileDrop, FileOpen } from '../parts/file-drop.tsx'
+import { saveFile } from '../parts/save-file.ts'
 import { chooseDemoShelf, chooseShelf, useShelf } from '../shelf/shelf-store.ts'
 
 export interface CaseFileProps {
@@ -32,9 +33,7 @@ const BYTES_MOST = 2_000_000
 
 export function CaseFile({ about, onCase }: CaseFileProps) {
   const [opened, setOpened] = useState<Opened | null>(null)
-  const [isOver, setOver] = useState(false)
-  const open = (file: File | undefined): void => {
-    if (file === undefined) return
+  const open = (file: File): void => {
     openFile(file, onCase)
       .then(setOpened)
       .catch((thrown: unknown) =>
@@ -42,44 +41,27 @@ export function CaseFile({ about, onCase }: CaseFileProps) {
       )
   }
   return (
-    <div
-      className="file-drop"
-      data-over={isOver}
-      onDragOver={(event) => {
-        event.preventDefault()
-        setOver(true)
-      }}
-      onDragLeave={() => setOver(false)}
-      onDrop={(event: DragEvent) => {
-        event.preventDefault()
-        setOver(false)
-        open(event.dataTransfer.files[0])
-      }}
-    >
-      <div className="buttons">
-        <label className="button file-open">
-          {FILE_WORDS.open}
-          <input
-            type="file"
-            className="unseen"
-            accept=".json,.yaml,.yml,application/json"
-            onChange={(event) => {
-              open(event.target.files?.[0])
-              // The same file may be chosen again after it was mended.
-              event.target.value = ''
-            }}
-          />
-        </label>
-        {about === null ? null : (
-          <Button className="button" onPress={() => save(about)}>
-            {FILE_WORDS.save}
-          </Button>
-        )}
-      </div>
-      <p className="field-help">{isOver ? FILE_WORDS.dropNow : FILE_WORDS.drop}</p>
-      <OpenedLines opened={opened} />
-      <OwnShelf />
-    </div>
+    <FileDrop onFile={open}>
+      {(isOver) => (
+        <>
+          <div className="buttons">
+            <FileOpen
+              label={FILE_WORDS.open}
+              accept=".json,.yaml,.yml,application/json"
+              onFile={open}
+            />
+            {about === null ? null : (
+              <Button className="button" onPress={() => save(about)}>
+                {FILE_WORDS.save}
+              </Button>
+            )}
+          </div>
+          <p className="field-help">{isOver ? FILE_WORDS.dropNow : FILE_WORDS.drop}</p>
+          <OpenedLines opened={opened} />
+          <OwnShelf />
+        </>
+      )}
+    </FileDrop>
   )
 }
 
@@ -134,12 +116,11 @@ function OwnShelf() {
 
 function save(about: Case): void {
   const text = `${JSON.stringify(writeCase(about), null, 2)}\n`
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
-  const link = document.createElement('a')
-  link.href = address
-  link.download = `case-${fileNamePart(about.code ?? about.bed)}.json`
-  link.click()
-  URL.revokeObjectURL(address)
+  saveFile({
+    name: `case-${fileNamePart(about.code ?? about.bed)}.json`,
+    type: 'application/json',
+    text,
+  })
 }
 
 /** Letters, digits and hyphens only, so that every system takes it. */

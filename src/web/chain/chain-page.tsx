@@ -9,7 +9,7 @@ export function ChainPage() {
   const [path] = useLocation()
   const isPractice = path === PRACTICE_PATH
   return (
-    <main className="chain" id="answer" tabIndex={-1}>
+    <main className="chain wide-place" id="answer" tabIndex={-1}>
       <div className="chain-top">
         <h1>{CHAIN_PAGE.heading()}</h1>
         <nav className="places" aria-label={CHAIN_PAGE.parts()}>

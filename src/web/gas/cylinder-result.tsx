@@ -80,7 +80,7 @@ function Head({ answer, name }: CylinderResultProps) {
 
 function Nothing({ head, why }: { readonly head: string; readonly why: string }) {
   return (
-    <div className="gas-act" role="alert">
+    <div className="must-act" role="alert">
       <p className="answer-name">{head}</p>
       <p>{why}</p>
     </div>
@@ -98,7 +98,7 @@ function Times({ times, name }: { readonly times: CylinderTimes; readonly name: 
     <>
       <output className="unseen">{cylinderSentence({ name, changeAt, emptyAt, left })}</output>
       {isPast ? (
-        <p className="gas-act" role="alert">
+        <p className="must-act" role="alert">
           {CYLINDER_TEXT.overdue()}
         </p>
       ) : null}

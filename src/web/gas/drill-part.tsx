@@ -53,7 +53,7 @@ export function DrillPart() {
         </div>
         <div className="gas-result">
           {answer.kind === 'refused' ? <GasRefused problems={answer.problems} /> : null}
-          {answer.kind === 'failed' ? <p className="gas-act">{answer.failure}</p> : null}
+          {answer.kind === 'failed' ? <p className="must-act">{answer.failure}</p> : null}
           {answer.kind === 'answered' ? (
             <Sheet
               ward={answer.question}
@@ -82,7 +82,7 @@ function Sheet(props: {
       {ward.isInvented === true ? <p className="badge-line">{WARD_TEXT.demo()}</p> : null}
       <div className="answer">
         <h2>{sheetHeadText({ ward: ward.ward, failure: failureName(failure) })}</h2>
-        <output className={worst.length > 0 ? 'gas-act' : 'why'}>
+        <output className={worst.length > 0 ? 'must-act' : 'why'}>
           {endangeredText(worst.length, used.length)}
         </output>
       </div>

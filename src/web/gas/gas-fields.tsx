@@ -1,13 +1,11 @@
 // Fields of a Gas form, each tied to its text by name. Leaves out which fields there are.
-import { Input, Label, Text, TextField, FieldError } from 'react-aria-components'
 import type { Problem } from '../../errors.ts'
 import { gasHelp, gasLabel } from '../../words/gas-field-labels.ts'
 import { GAS_TEXT } from '../../words/gas-page-text.ts'
-import { problemLineText } from '../../words/web-form-text.ts'
 import { ChoiceField } from '../parts/choice-field.tsx'
 import type { Choice } from '../parts/choice-field.tsx'
-import { fieldDomId } from '../parts/field-id.ts'
 import { NumberField } from '../parts/number-field.tsx'
+import { TextField } from '../parts/text-field.tsx'
 import type { Texts } from './kept-form.ts'
 import type { FieldProblem } from './read-form.ts'
 
@@ -67,33 +65,16 @@ export function GasChoice(
 }
 
 /** Free text, or a time of day: shown and kept exactly as typed. */
-export function GasText(props: GasFieldProps & { readonly placeholder?: string }) {
+export function GasText(props: GasFieldProps) {
   const { form, name } = props
-  const problems = problemsOf(props)
-  const help = gasHelp(name)
   return (
     <TextField
-      className="field"
-      id={fieldDomId(idOf(props))}
-      value={form.texts[name] ?? ''}
-      onChange={(text) => form.type(name, text)}
-      isInvalid={problems.length > 0}
-      validationBehavior="aria"
-    >
-      <Label className="field-label">{gasLabel(name)}</Label>
-      <div className="field-box">
-        <Input className="number-input" autoComplete="off" spellCheck="false" />
-      </div>
-      {help === undefined || problems.length > 0 ? null : (
-        <Text slot="description" className="field-help">
-          {help}
-        </Text>
-      )}
-      <FieldError className="field-problem">
-        {problems.map((problem) => (
-          <span key={problem.code + problem.path}>{problemLineText(problem)}</span>
-        ))}
-      </FieldError>
-    </TextField>
+      field={idOf(props)}
+      label={gasLabel(name)}
+      typed={form.texts[name] ?? ''}
+      onType={(text) => form.type(name, text)}
+      problems={problemsOf(props)}
+      help={gasHelp(name)}
+    />
   )
 }

@@ -140,7 +140,7 @@ function StockList({ answers }: { readonly answers: readonly StockAnswer[] }) {
       {answers.map((answer) => (
         <li key={answer.item.id} className="answer">
           <h2>{answer.item.label}</h2>
-          <p className={answer.mustOrder ? 'gas-act' : 'why'}>
+          <p className={answer.mustOrder ? 'must-act' : 'why'}>
             {answer.mustOrder ? STOCK_TEXT.order() : STOCK_TEXT.enough()}
           </p>
           <Facts

@@ -61,7 +61,7 @@ export function TransferPart() {
         <div className="gas-result">
           {isExample ? <p className="badge-line">{GAS_TEXT.example()}</p> : null}
           {answer.kind === 'refused' ? <GasRefused problems={problems} /> : null}
-          {answer.kind === 'failed' ? <p className="gas-act">{answer.failure}</p> : null}
+          {answer.kind === 'failed' ? <p className="must-act">{answer.failure}</p> : null}
           {shown === null ? null : <TransferResult {...shown} />}
         </div>
         <div className="gas-form">

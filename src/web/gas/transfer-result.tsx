@@ -166,7 +166,7 @@ function Urgent({ plan, units }: { readonly plan: TransferPlan; readonly units: 
   const urgent = plan.remarks.filter(isUrgent)
   if (urgent.length === 0) return null
   return (
-    <div className="gas-act" role="alert">
+    <div className="must-act" role="alert">
       {supplyTexts(urgent, units).map((text) => (
         <p key={text}>{text}</p>
       ))}
@@ -220,7 +220,7 @@ function LiftButtons(props: TransferResultProps & { readonly clock: Clock }) {
                 emptyAt: emptyOf(stopped.course, clock),
               })}
             </p>
-            <p className={stopped.isCovered ? '' : 'gas-act'}>
+            <p className={stopped.isCovered ? '' : 'must-act'}>
               {stopped.isCovered
                 ? stoppedCoveredText()
                 : stoppedShortText(stopped.course.missingL, units)}

@@ -42,7 +42,7 @@ export function WardPart() {
         </div>
         <div className="gas-result">
           {answer.kind === 'refused' ? <GasRefused problems={answer.problems} /> : null}
-          {answer.kind === 'failed' ? <p className="gas-act">{answer.failure}</p> : null}
+          {answer.kind === 'failed' ? <p className="must-act">{answer.failure}</p> : null}
           {answer.kind === 'answered' ? (
             <WardResult ward={answer.question} summary={answer.value} isStale={answer.isStale} />
           ) : null}
@@ -77,7 +77,7 @@ function WardResult(props: {
           <strong className="gas-clock">{drawText(summary.drawnLpm)}</strong>{' '}
           <span>{WARD_TEXT.drawn()}</span>
         </output>
-        <p className={summary.drawnLpm > summary.designLpm ? 'gas-act' : 'why'}>
+        <p className={summary.drawnLpm > summary.designLpm ? 'must-act' : 'why'}>
           {demandText(summary)}
         </p>
         <Facts facts={factsOf(ward, summary, summary.autonomy)} />
@@ -124,7 +124,7 @@ function OneMore({ summary }: { readonly summary: WardSummary }) {
       <p>{oneMoreText(oneMore)}</p>
       <Facts facts={autonomyFacts(oneMore.autonomy)} />
       {supplyTexts(oneMore.remarks, units).map((text) => (
-        <p key={text} className="gas-act">
+        <p key={text} className="must-act">
           {text}
         </p>
       ))}

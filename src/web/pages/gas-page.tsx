@@ -33,7 +33,7 @@ export function GasPage() {
   const [path] = useLocation()
   const shown = PARTS.find((part) => part.path === path) ?? PARTS[0]
   return (
-    <main className="gas" id="answer" tabIndex={-1}>
+    <main className="gas wide-place" id="answer" tabIndex={-1}>
       <div className="gas-top">
         <h1>{GAS_TEXT.heading()}</h1>
         <nav className="places" aria-label={GAS_TEXT.parts()}>

@@ -2,7 +2,7 @@
 import { FieldError, Input, Label, Text, TextField as AriaTextField } from 'react-aria-components'
 import type { Problem } from '../../errors.ts'
 import { problemLineText } from '../../words/web-form-text.ts'
-import { fieldDomId } from '../parts/field-id.ts'
+import { fieldDomId } from './field-id.ts'
 
 export function TextField(props: {
   readonly field: string
@@ -25,7 +25,7 @@ export function TextField(props: {
     >
       <Label className="field-label">{props.label}</Label>
       <div className="field-box">
-        <Input className="number-input" autoComplete="off" />
+        <Input className="number-input" autoComplete="off" spellCheck="false" />
       </div>
       {help === undefined || isInvalid ? null : (
         <Text slot="description" className="field-help">

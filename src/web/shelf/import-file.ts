@@ -9,7 +9,7 @@ import { EMPTY_SHELF } from '../../files/shelf-csv/shelf-reading.ts'
 import type { ShelfReading } from '../../files/shelf-csv/shelf-reading.ts'
 import { takeShelfCsv } from '../../files/shelf-csv/take-shelf-csv.ts'
 import { writeShelfCsv } from '../../files/shelf-csv/write-shelf-csv.ts'
-import type { SavedFile } from './save-file.ts'
+import type { SavedFile } from '../parts/save-file.ts'
 
 /** A file that could be taken apart; its rows are judged against the shelf they are to go into. */
 export interface ImportedFile {

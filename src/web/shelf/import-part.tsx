@@ -5,10 +5,11 @@ import type { Problem } from '../../errors.ts'
 import { problemText } from '../../words/problem-text.ts'
 import { tooLargeText } from '../../words/web-bedside-text.ts'
 import { IMPORT_WORDS, tookText, unreadableFileText } from '../../words/web-shelf-import-text.ts'
+import { FileDrop, FileOpen } from '../parts/file-drop.tsx'
+import { saveFile } from '../parts/save-file.ts'
 import type { ImportedFile } from './import-file.ts'
 import { ImportReport } from './import-report.tsx'
 import { isImportUndoable, takeImport, undoImport } from './import-undo.ts'
-import { saveFile } from './save-file.ts'
 import { useShelf } from './shelf-store.ts'
 import type { ShelfChoice } from './shelf-store.ts'
 import '../styles/shelf-import.css'
@@ -108,39 +109,18 @@ function SaveButtons({ choice }: { readonly choice: ShelfChoice }) {
 }
 
 function FileChoice({ onFile }: { readonly onFile: (file: File) => void }) {
-  const [isOver, setOver] = useState(false)
-  const take = (file: File | undefined): void => {
-    if (file !== undefined) onFile(file)
-  }
   return (
-    <div
-      className="file-drop"
-      data-over={isOver}
-      onDragOver={(event) => {
-        event.preventDefault()
-        setOver(true)
-      }}
-      onDragLeave={() => setOver(false)}
-      onDrop={(event) => {
-        event.preventDefault()
-        setOver(false)
-        take(event.dataTransfer.files[0])
-      }}
-    >
-      <label className="button file-open">
-        {IMPORT_WORDS.open}
-        <input
-          type="file"
-          className="unseen"
-          accept=".csv,.json,.yaml,.yml,text/csv,application/json"
-          onChange={(event) => {
-            take(event.target.files?.[0])
-            // The same file may be chosen again after it was mended.
-            event.target.value = ''
-          }}
-        />
-      </label>
-      <p className="field-help">{IMPORT_WORDS.openHelp}</p>
-    </div>
+    <FileDrop onFile={onFile}>
+      {() => (
+        <>
+          <FileOpen
+            label={IMPORT_WORDS.open}
+            accept=".csv,.json,.yaml,.yml,text/csv,application/json"
+            onFile={onFile}
+          />
+          <p className="field-help">{IMPORT_WORDS.openHelp}</p>
+        </>
+      )}
+    </FileDrop>
   )
 }

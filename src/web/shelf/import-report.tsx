@@ -15,7 +15,7 @@ import {
 import type { OutcomeCounts } from '../../words/web-shelf-import-text.ts'
 import { RadioChoice } from '../parts/radio-choice.tsx'
 import type { ImportedFile } from './import-file.ts'
-import { saveFile } from './save-file.ts'
+import { saveFile } from '../parts/save-file.ts'
 import type { ShelfChoice } from './shelf-store.ts'
 
 export interface ImportReportProps {

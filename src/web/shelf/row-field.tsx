@@ -10,7 +10,7 @@ import { NumberField } from '../parts/number-field.tsx'
 import { choiceName } from './choice-names.ts'
 import { NO, YES, entriesOf } from './row-draft.ts'
 import type { RowField } from './row-fields.ts'
-import { TextField } from './text-field.tsx'
+import { TextField } from '../parts/text-field.tsx'
 
 export interface RowFieldProps {
   readonly field: RowField

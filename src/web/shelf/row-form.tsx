@@ -1,5 +1,4 @@
 // A row of the shelf being added or edited: every field it can have, what the shelf reader refuses beside it. Leaves out putting it on the shelf.
-import { useEffect, useRef } from 'react'
 import { Button } from 'react-aria-components'
 import type { Problem } from '../../errors.ts'
 import { FAMILY_IDS } from '../../kit/family-id.ts'
@@ -8,11 +7,12 @@ import type { RowList } from '../../kit/edit-shelf.ts'
 import { EVERYWHERE } from '../../kit/shelf.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import { shelfLabel } from '../../words/shelf-field-labels.ts'
-import { GROUP_TITLES, SHELF_PAGE, editingText, entryText } from '../../words/shelf-page-text.ts'
+import { GROUP_TITLES, SHELF_PAGE, entryText } from '../../words/shelf-page-text.ts'
 import { problemLineText } from '../../words/web-form-text.ts'
 import { Group } from '../case-form/group.tsx'
 import type { Choice } from '../parts/choice-field.tsx'
 import { choiceName, placeName } from './choice-names.ts'
+import { FormFrame } from './form-frame.tsx'
 import { entryCount, withoutEntry } from './row-draft.ts'
 import type { RowDraft } from './row-draft.ts'
 import { groupsOf, listOf } from './row-fields.ts'
@@ -33,40 +33,19 @@ export interface RowFormProps {
 
 export function RowForm(props: RowFormProps) {
   const { list, draft, problems } = props
-  const heading = useRef<HTMLHeadingElement>(null)
-  useEffect(() => heading.current?.focus(), [])
   const groups = groupsOf(list, draft)
   const paths = groups.flatMap(({ fields }) => fields.map(({ path }) => path))
-  const elsewhere = problems.filter(({ path }) => !paths.some((one) => isAbout(path, one)))
+  const elsewhere = problems
+    .filter(({ path }) => !paths.some((one) => isAbout(path, one)))
+    .map((problem) => problemLineText({ ...problem, path: shelfLabel(problem.path) }))
   return (
-    <section className="shelf-form" aria-labelledby="shelf-form-heading">
-      <h2 id="shelf-form-heading" ref={heading} tabIndex={-1}>
-        {editingText(props.name)}
-      </h2>
-      {problems.length === 0 ? null : (
-        <div className="gas-act" role="alert">
-          <p>{SHELF_PAGE.toMend()}</p>
-          {elsewhere.map((problem) => (
-            <p key={problem.code + problem.path}>
-              {problemLineText({ ...problem, path: shelfLabel(problem.path) })}
-            </p>
-          ))}
-        </div>
-      )}
+    <FormFrame {...props} isRefused={problems.length > 0} elsewhere={elsewhere}>
       {groups.map(({ id, fields }) => (
         <Group key={id} heading={GROUP_TITLES[id]}>
           <GroupFields {...props} fields={fields} />
         </Group>
       ))}
-      <div className="buttons">
-        <Button className="button shelf-save" onPress={props.onSave}>
-          {SHELF_PAGE.save()}
-        </Button>
-        <Button className="button" onPress={props.onCancel}>
-          {SHELF_PAGE.cancel()}
-        </Button>
-      </div>
-    </section>
+    </FormFrame>
   )
 }
 

@@ -13,7 +13,7 @@ import { RowCard } from './row-card.tsx'
 import { draftOf } from './row-draft.ts'
 import { NO_FILTER, shownLists } from './shelf-filter.ts'
 import type { ShelfFilter } from './shelf-filter.ts'
-import { TextField } from './text-field.tsx'
+import { TextField } from '../parts/text-field.tsx'
 import { WardPart } from './ward-part.tsx'
 
 export interface ShelfListsProps {

@@ -13,7 +13,6 @@ import { ShelfLists } from './shelf-lists.tsx'
 import { canUndo, chooseShelf, undoShelf, useShelf } from './shelf-store.ts'
 import { ShelfTop } from './shelf-top.tsx'
 import { WardForm } from './ward-part.tsx'
-import '../styles/gas.css'
 import '../styles/shelf.css'
 
 /** What was done last, for all who listen; a change can be taken back. */
@@ -70,7 +69,7 @@ export function ShelfPage() {
     onCancel: () => enter(null),
   }
   return (
-    <main className="shelf" id="answer" tabIndex={-1}>
+    <main className="shelf wide-place" id="answer" tabIndex={-1}>
       <ShelfTop
         shelf={shelf}
         isDemo={isDemo}

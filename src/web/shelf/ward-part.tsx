@@ -1,20 +1,14 @@
 // The wards of the shelf: name and beds, added, changed, removed once nothing lies there. Leaves out what lies in them.
-import { useEffect, useRef } from 'react'
 import { Button } from 'react-aria-components'
 import type { Problem } from '../../errors.ts'
 import { rowsIn, withoutWard } from '../../kit/edit-shelf.ts'
 import type { Shelf, Ward } from '../../kit/shelf.ts'
 import { shelfLabel } from '../../words/shelf-field-labels.ts'
-import {
-  SHELF_PAGE,
-  bedsText,
-  editingText,
-  removedText,
-  wardHoldsText,
-} from '../../words/shelf-page-text.ts'
+import { SHELF_PAGE, bedsText, removedText, wardHoldsText } from '../../words/shelf-page-text.ts'
 import { NumberField } from '../parts/number-field.tsx'
+import { FormFrame } from './form-frame.tsx'
 import type { RowDraft } from './row-draft.ts'
-import { TextField } from './text-field.tsx'
+import { TextField } from '../parts/text-field.tsx'
 
 export function WardPart(props: {
   readonly shelf: Shelf
@@ -68,8 +62,6 @@ export function WardForm(props: {
   readonly onCancel: () => void
 }) {
   const { draft, onDraft } = props
-  const heading = useRef<HTMLHeadingElement>(null)
-  useEffect(() => heading.current?.focus(), [])
   const common = (path: string) => ({
     field: `shelf.${path}`,
     label: shelfLabel(path),
@@ -80,25 +72,9 @@ export function WardForm(props: {
       .map((problem) => ({ ...problem, path: shelfLabel(path) })),
   })
   return (
-    <section className="shelf-form" aria-labelledby="shelf-form-heading">
-      <h2 id="shelf-form-heading" ref={heading} tabIndex={-1}>
-        {editingText(props.name)}
-      </h2>
-      {props.problems.length === 0 ? null : (
-        <p className="gas-act" role="alert">
-          {SHELF_PAGE.toMend()}
-        </p>
-      )}
+    <FormFrame {...props} isRefused={props.problems.length > 0}>
       <TextField {...common('name')} />
       <NumberField {...common('beds')} />
-      <div className="buttons">
-        <Button className="button shelf-save" onPress={props.onSave}>
-          {SHELF_PAGE.save()}
-        </Button>
-        <Button className="button" onPress={props.onCancel}>
-          {SHELF_PAGE.cancel()}
-        </Button>
-      </div>
-    </section>
+    </FormFrame>
   )
 }
