@@ -62,6 +62,10 @@ async function isCleanEverywhere(): Promise<void> {
 describe('the Shelf page', () => {
   it('shows every list, and is found by name, ward and list', async () => {
     expect(await page.locator('.shelf-list h2').count()).toBe(8)
+    await page.setViewportSize({ width: 390, height: 844 })
+    const first = await card('Nasal cannula').boundingBox()
+    expect(first?.y).toBeLessThan(844 - 44)
+    await page.setViewportSize({ width: 1024, height: 768 })
     await box('Search').fill('wide inlet')
     expect(await page.getByRole('article').count()).toBe(1)
     expect(await card('Reservoir mask (wide inlet, 15–30 L/min)').innerText()).toContain(
@@ -129,6 +133,7 @@ describe('the Shelf page', () => {
   })
 
   it('keeps what is refused, over a reload too, and takes it once mended', async () => {
+    await press('Add to the shelf')
     await page.getByLabel('What to add').selectOption('tubes')
     await press('Add')
     await page.getByLabel('kind', { exact: true }).selectOption('oxygen-tubing')
@@ -141,6 +146,7 @@ describe('the Shelf page', () => {
     )
     await isCleanEverywhere()
     await page.reload()
+    await press('Add to the shelf')
     await press('Add')
     await page.getByText('First go on with what was typed before').waitFor()
     await press('Go on with it')
@@ -220,9 +226,8 @@ describe('the Shelf page', () => {
     await page.keyboard.press('Shift+Tab')
     await page.keyboard.press('Enter')
     expect(Number(await count.inputValue())).toBe(before)
-    await page.locator('#field-shelf-add').focus()
-    await page.keyboard.press('Tab')
-    await page.keyboard.press('Enter')
+    await page.getByRole('button', { name: 'Add to the shelf' }).focus()
+    for (const key of ['Enter', 'Tab', 'Tab', 'Enter']) await page.keyboard.press(key)
     await page.locator('#shelf-form-heading:focus').waitFor()
     await tabTo(async () => (await focusedName()) === 'Leave without saving')
     await page.keyboard.press('Enter')

@@ -8,6 +8,7 @@ import { LIST_TITLES } from '../../words/shelf-names.ts'
 import { SHELF_PAGE, rowsText } from '../../words/shelf-page-text.ts'
 import { CheckField } from '../parts/check-field.tsx'
 import { ChoiceField } from '../parts/choice-field.tsx'
+import { Fold } from '../parts/fold.tsx'
 import type { OpenDraft } from './kept-draft.ts'
 import { RowCard } from './row-card.tsx'
 import { draftOf } from './row-draft.ts'
@@ -29,7 +30,9 @@ export function ShelfLists({ shelf, onShelf, onOpen, onRemove }: ShelfListsProps
   return (
     <>
       <Filters shelf={shelf} filter={filter} onFilter={setFilter} />
-      <AddRow onAdd={(list) => onOpen({ list, id: null, draft: {} })} />
+      <Fold heading={SHELF_PAGE.addRow()} level={2}>
+        <AddRow onAdd={(list) => onOpen({ list, id: null, draft: {} })} />
+      </Fold>
       {lists.length === 0 ? <p>{SHELF_PAGE.nothingFound()}</p> : null}
       {lists.map(({ list, rows, all }) => (
         <section key={list} className="shelf-list" aria-labelledby={`shelf-${list}`}>
