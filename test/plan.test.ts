@@ -1,5 +1,6 @@
 // The plan as a whole on the demo shelf: goals, readings, exclusions, ties, flips. Laws of the breath stand in delivery-laws.test.ts.
 import { describe, expect, it } from 'vitest'
+import { reasonText } from '../src/words/remark-text.ts'
 import { DEMO_SHELF } from '../src/kit/demo-shelf/demo-shelf.ts'
 import type { Case, Goal } from '../src/patient/case.ts'
 import type { AirwayState } from '../src/physiology/airway-state.ts'
@@ -371,6 +372,18 @@ describe('ranking', () => {
       expect(inRange(row.id), `${row.id} for ${lowPercent}–${highPercent}`).toBeGreaterThanOrEqual(
         inRange(plan.ranked[0]?.id ?? ''),
       )
+    }
+  })
+
+  it('names for every other set-up what would put it level, or says that no goal would', () => {
+    const wide = planOf(about)
+    for (const row of wide.ranked.slice(1)) {
+      const reason = row.whyNotFirst
+      if (reason === null) throw new Error(`${row.id} gives no reason`)
+      const text = reasonText(reason)
+      expect(text).toMatch(/\d/)
+      const isTold = reason.flip !== null || text.includes('no range of this width')
+      expect(isTold || row.isEqualToFirst, text).toBe(true)
     }
   })
 

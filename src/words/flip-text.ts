@@ -29,6 +29,11 @@ export function flipText(flip: Flip): string {
   })
 }
 
+/** Where no goal of the same width makes a set-up as likely as the first. */
+export function noGoalText(): string {
+  return say('no range of this width would put it level with the first')
+}
+
 /** Names of the values that paths of choices hold. */
 const CHOICE_NAMES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'patient.airway': AIRWAY_NAMES,

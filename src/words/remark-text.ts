@@ -1,7 +1,7 @@
 // The text of every remark the core makes by code. A code without a text is a bug, shown by test/words.test.ts.
 import { assert } from '../errors.ts'
 import type { Reason, Remark } from '../planning/plan-types.ts'
-import { flipText } from './flip-text.ts'
+import { flipText, noGoalText } from './flip-text.ts'
 import { EMERGENCY_TEXTS, GOAL_CAUTION_TEXTS, PLAN_CAUTION_TEXTS } from './remark-cautions.ts'
 import { EXCLUSION_TEXTS } from './remark-exclusions.ts'
 import { HUMIDITY_ASSUMPTION_TEXTS, REQUIREMENT_TEXTS } from './humidity-assumptions.ts'
@@ -33,8 +33,12 @@ export function remarkText(remark: Pick<Remark, 'code' | 'values'>): string {
   return text(remark.values)
 }
 
+/** Reasons that a goal elsewhere can change, or none can. */
+const MISSES_GOAL = ['LIKELY_BELOW_GOAL', 'LIKELY_ABOVE_GOAL']
+
 /** The reason and, where a number or state would change it, which. */
 export function reasonText(reason: Reason): string {
   const said = remarkText(reason)
-  return reason.flip === null ? said : `${said}; ${flipText(reason.flip)}`
+  if (reason.flip !== null) return `${said}; ${flipText(reason.flip)}`
+  return MISSES_GOAL.includes(reason.code) ? `${said}; ${noGoalText()}` : said
 }
