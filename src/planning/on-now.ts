@@ -47,14 +47,17 @@ function usualSizeOf(onNow: SetUpOnNow, body: BodySize): SizeId {
   return nearest?.id ?? 'adult'
 }
 
-/** A source of that kind on the shelf that has the mark; else a plain one of the kind with an ordinary scale. */
+/** A source of that kind on the shelf that has the mark, of several the one it holds most of; else a plain one of the kind with an ordinary scale. */
 function sourceFor(onNow: SetUpOnNow, shelf: Shelf): SourceRow {
   const { flowLpm } = onNow
   const ofKind = shelf.sources.filter((row) => row.kind === onNow.sourceKind)
-  const marked = ofKind.find(
-    (row) =>
-      typeof flowLpm === 'number' && marksLpm(row).some((mark) => Math.abs(mark - flowLpm) < 1e-9),
-  )
+  const [marked] = ofKind
+    .filter(
+      (row) =>
+        typeof flowLpm === 'number' &&
+        marksLpm(row).some((mark) => Math.abs(mark - flowLpm) < 1e-9),
+    )
+    .toSorted((a, b) => b.count - a.count)
   const flushed = ofKind.find(
     (row) => flowLpm === 'flush' && 'meter' in row && row.meter.flush !== null,
   )

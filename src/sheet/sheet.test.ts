@@ -1,7 +1,8 @@
 // The sheet as codes and numbers: what it holds, how long it counts, when there is none. Leaves out its words and steps.
 import { describe, expect, it } from 'vitest'
+import { reassessment } from '../planning/reassess.ts'
 import { answerFor, requestFor, sheetFor } from '../../test/support/printed-sheets.ts'
-import { sheetState } from './validity.ts'
+import { lookAgainAt, sheetState } from './validity.ts'
 
 const REQUEST = requestFor('simple-mask', 'simple-mask/adult@wall-15#6')
 
@@ -38,6 +39,14 @@ describe('a bedside sheet', () => {
     })
     const steady = sheetFor(requestFor('nasal-cannula', 'nasal-cannula/adult@wall-15#4'))
     expect(steady.validity.until).toBe('2026-11-25T19:00')
+  })
+
+  it('has the patient looked at again when the plan in front of it runs out, and not after its own end', () => {
+    const steady = requestFor('nasal-cannula', 'nasal-cannula/adult@wall-15#4')
+    expect(reassessment(steady.case).withinMin).toBe(60)
+    expect(sheetFor(steady).lookAgainAt).toBe('2026-11-25T14:00')
+    const sooner = { readAt: '2026-11-25T13:00', validity: sheet.validity }
+    expect(lookAgainAt({ ...sooner, reassess: { withinMin: 240 } })).toBe(sheet.validity.until)
   })
 
   it('is past after its end, and never counts by a clock that lies before its readings', () => {

@@ -15,7 +15,7 @@ import { restsOn } from './rests-on.ts'
 import { applies } from './step.ts'
 import type { Row, Step } from './step.ts'
 import { stepsFor } from './step-table.ts'
-import { sheetValidity } from './validity.ts'
+import { lookAgainAt, sheetValidity } from './validity.ts'
 import type { SheetValidity } from './validity.ts'
 import { sheetValues, valuesFor } from './values.ts'
 import type { SheetValues } from './values.ts'
@@ -64,6 +64,8 @@ export interface Sheet {
   /** Null where no cylinder feeds it. */
   readonly cylinder: SheetCylinder | null
   readonly validity: SheetValidity
+  /** By when the patient is looked at again. */
+  readonly lookAgainAt: string
   readonly restsOn: readonly Remark[]
   readonly isReadingUsed: boolean
   readonly assumedCount: number
@@ -119,11 +121,13 @@ function sheetOf({ request, plan, shelf, chain }: SheetQuestion, ranked: RankedS
     goal: about.goal,
     ...(holdsPerMin === null ? {} : { holdsPerMin }),
   })
+  const validity = sheetValidity({ request, facts })
+  const { readAt } = request
   const cylinder = sheetCylinder({ request, setUp, barometricKpa: plan.barometricPressureKpa })
   return {
     modelVersion: plan.modelVersion,
     madeAt: request.madeAt,
-    readAt: request.readAt,
+    readAt,
     bed: about.bed ?? null,
     code: about.code ?? null,
     goal: about.goal,
@@ -150,7 +154,8 @@ function sheetOf({ request, plan, shelf, chain }: SheetQuestion, ranked: RankedS
     chain: chain === null ? null : partLabels(chain),
     water: sheetWater({ request, setUp, chain, barometricKpa: plan.barometricPressureKpa }),
     cylinder,
-    validity: sheetValidity({ request, facts }),
+    validity,
+    lookAgainAt: lookAgainAt({ readAt, validity, reassess: plan.reassess }),
     restsOn: restsOn(about, plan),
     isReadingUsed: plan.reading.isUsed,
     assumedCount: plan.assumed.length,

@@ -1,6 +1,6 @@
 // Until when a sheet counts, from the time its readings were taken, and whether it still does. Leaves out the rows, which are data.
 import { assert } from '../errors.ts'
-import type { Remark } from '../planning/plan-types.ts'
+import type { Reassessment, Remark } from '../planning/plan-types.ts'
 import type { Provenance } from '../units/provenance.ts'
 import type { SheetFacts } from './facts.ts'
 import type { SheetRequest } from './fragment.ts'
@@ -27,6 +27,18 @@ export function sheetValidity(question: {
     until: wallText(laterBy(wallTime(question.request.readAt, 'readAt'), minutes)),
     because: { code: id, values: {}, known, ...(source === undefined ? {} : { source }) },
   }
+}
+
+/** When the patient is looked at again after the readings, by the same rule as the plan in front of it: never after the sheet's own end. */
+export function lookAgainAt(question: {
+  readonly readAt: string
+  readonly validity: SheetValidity
+  readonly reassess: Pick<Reassessment, 'withinMin'>
+}): string {
+  const { readAt, validity, reassess } = question
+  const planned = laterBy(wallTime(readAt, 'readAt'), reassess.withinMin)
+  const end = wallTime(validity.until, 'until')
+  return wallText(minutesBetween(planned, end) < 0 ? end : planned)
 }
 
 export type SheetState = 'counts' | 'past' | 'clock-before'

@@ -1,5 +1,6 @@
 // A plan in words: the answer first, then each ranked set-up's chance, hold, print, reasons. Leaves out layout.
 import type { Shelf } from '../kit/shelf.ts'
+import { firstChecked } from '../planning/first-checked.ts'
 import type {
   Band,
   GuidelineStart,
@@ -38,6 +39,7 @@ export function answerText(plan: Plan, shelf?: Pick<Shelf, 'interfaces'>): strin
 export function whyFirstLines(plan: Plan): readonly string[] {
   const first = plan.ranked[0]
   if (first === undefined) return plan.missing.map(remarkText)
+  const checked = firstChecked(plan)
   const equals = plan.ranked.filter((one) => one.isEqualToFirst).length - 1
   return [
     say('Inspired fraction {gives}.', { gives: givesText(first) }),
@@ -50,8 +52,18 @@ export function whyFirstLines(plan: Plan): readonly string[] {
         ]),
     `${capital(chanceLineText(first, plan))}.`,
     ...(equals === 0 ? [] : [equalText(equals)]),
+    ...(checked === null ? [] : [firstCheckedText(checked)]),
     ...plan.missing.map(remarkText),
   ]
+}
+
+/** Beside a first that no measurement checks: the best of those that some do. */
+export function firstCheckedText(checked: RankedSetUp): string {
+  return say('The best that measurements check: {setUp}, rank {rank}, inspired {fraction}.', {
+    setUp: setUpText(checked.setUp),
+    rank: checked.rank,
+    fraction: fractionBandText(checked.effectiveO2Fraction),
+  })
 }
 
 function equalText(equals: number): string {

@@ -106,21 +106,31 @@ function whoLine({ bed, code }: Sheet): string {
   return parts.filter((part) => part !== '').join(' · ')
 }
 
-function stateOf(
-  { validity, readAt }: Sheet,
-  state: SheetState,
-): Pick<SheetPage, 'counts' | 'state' | 'because'> {
-  const until = momentText(validity.until)
+/** What ends it, and when the patient is looked at before that. */
+function becauseText({ validity, lookAgainAt }: Sheet): string {
   const why = saidBy(ROW_TEXTS, validity.because)
+  if (lookAgainAt === validity.until)
+    return say(
+      'Because: {why}. Only for these readings and this set-up. Any change: a new sheet.',
+      {
+        why,
+      },
+    )
+  return say(
+    'Because: {why}. Look at the patient again by {again}. Only for these readings and this set-up. Any change: a new sheet.',
+    { why, again: momentText(lookAgainAt) },
+  )
+}
+
+function stateOf(sheet: Sheet, state: SheetState): Pick<SheetPage, 'counts' | 'state' | 'because'> {
+  const { validity, readAt } = sheet
+  const until = momentText(validity.until)
   switch (state) {
     case 'counts':
       return {
         counts: true,
         state: say('Valid until {until}', { until }),
-        because: say(
-          'Because: {why}. Only for these readings and this set-up. Any change: a new sheet.',
-          { why },
-        ),
+        because: becauseText(sheet),
       }
     case 'past':
       return {

@@ -115,7 +115,7 @@ function withEquals(said: string, plan: Plan): string {
   const count = plan.ranked.filter((one) => one.isEqualToFirst).length - 1
   if (count <= 0) return said
   return say(
-    '{said}; {count, plural, one {one more counts} other {{count} more count}} as equal but ask more of the patient or the ward',
+    '{said}; {count, plural, one {one more counts} other {{count} more count}} as equal, and each says why it stands after this one',
     { said, count },
   )
 }

@@ -12,6 +12,7 @@ export const REALLY_WORDS = {
   help: say('Three entries and one tap: a line to copy.'),
   interface: say('interface'),
   flow: say('flow of the meter'),
+  overFlow: say('flow to the mask over it'),
   rate: say('breathing rate counted'),
   tell: say('Tell me'),
   copy: say('Copy the line'),
@@ -36,13 +37,21 @@ export function wearableText(worn: {
 export function reallyLineText(told: {
   readonly wearing: string
   readonly flowLpm: number
+  /** Of a mask over it; null where none is. */
+  readonly overFlowLpm: number | null
   readonly ratePerMin: number
   readonly trial: Trial
   readonly isOfCase: boolean
 }): string {
   const { trial } = told
   const wearing = told.wearing.slice(0, 1).toUpperCase() + told.wearing.slice(1)
-  const flow = flowText(told.flowLpm)
+  const flow =
+    told.overFlowLpm === null
+      ? flowText(told.flowLpm)
+      : say('{flow}, the mask over it at {overFlow}', {
+          flow: flowText(told.flowLpm),
+          overFlow: flowText(told.overFlowLpm),
+        })
   const rate = withUnit(numberText(told.ratePerMin, 1), '/min')
   const really = onReallyText({
     effective: trial.effectiveO2Fraction,

@@ -96,6 +96,7 @@ function Bedside() {
                 : `. ${siteFromSettingsText(siteAltitudeM)}`}
             </p>
           )}
+          <Really about={about} shelf={shelf} />
           <Button
             className="button form-switch"
             aria-expanded={isFormOpen}
@@ -109,7 +110,6 @@ function Bedside() {
             </Suspense>
             <CaseForm form={form} before={typed.before} onReplace={typed.replace} />
           </div>
-          <Really about={about} shelf={shelf} />
         </section>
         <section
           className="result"

@@ -1,7 +1,9 @@
 // The answer in one glance: the first set-up of the ranking, what it gives, why. Leaves out its breath, shown when it is chosen.
 import { Button } from 'react-aria-components'
+import { firstChecked } from '../../planning/first-checked.ts'
 import type { Plan, RankedSetUp } from '../../planning/plan-types.ts'
 import { NOT_CHECKED } from '../../words/caution-texts.ts'
+import { firstCheckedText } from '../../words/plan-text.ts'
 import { rankText, setUpHeadingText, whyText } from '../../words/web-answer-text.ts'
 import { firstGivesText, SHOWN_WORDS } from '../../words/web-trial-text.ts'
 
@@ -9,10 +11,11 @@ export interface FirstChoiceProps {
   readonly plan: Plan
   readonly first: RankedSetUp
   readonly isShown: boolean
-  readonly onShow: () => void
+  readonly onShow: (id: string) => void
 }
 
 export function FirstChoice({ plan, first, isShown, onShow }: FirstChoiceProps) {
+  const checked = firstChecked(plan)
   return (
     <section className="first-choice" aria-labelledby="first-heading">
       <p className="eyebrow">{rankText(first, plan)}</p>
@@ -24,8 +27,17 @@ export function FirstChoice({ plan, first, isShown, onShow }: FirstChoiceProps) 
         {first.isChecked ? null : <span className="badge-line">{NOT_CHECKED}</span>}
       </p>
       <p className="first-why">{whyText(first, plan)}</p>
+      {checked === null ? null : (
+        <p className="first-checked">
+          {firstCheckedText(checked)}
+          <Button className="link-button" onPress={() => onShow(checked.id)}>
+            {SHOWN_WORDS.showFirst}
+            <span className="unseen">{`, ${setUpHeadingText(checked)}`}</span>
+          </Button>
+        </p>
+      )}
       {isShown ? null : (
-        <Button className="button first-show" onPress={onShow}>
+        <Button className="button first-show" onPress={() => onShow(first.id)}>
           {SHOWN_WORDS.showFirst}
         </Button>
       )}

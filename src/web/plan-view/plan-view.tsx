@@ -56,7 +56,7 @@ export const PlanView = memo(function PlanView(props: PlanViewProps) {
           plan={plan}
           first={first}
           isShown={shown?.key === first.id}
-          onShow={() => setChosenKey(first.id)}
+          onShow={setChosenKey}
         />
       )}
       <div className="plan-columns">

@@ -26,15 +26,26 @@ type Told =
   | { readonly kind: 'working' }
   | { readonly kind: 'failed' }
 
-const FIELD = { worn: 'really.worn', flow: 'really.flowLpm', rate: 'really.ratePerMin' } as const
+const FIELD = {
+  worn: 'really.worn',
+  flow: 'really.flowLpm',
+  overFlow: 'really.overFlowLpm',
+  rate: 'really.ratePerMin',
+} as const
 
 /** Where the reader of a case finds what was entered here. */
-const PATHS = { flow: 'onNow.setUp.flowLpm', rate: 'breathing.ratePerMin' } as const
+const PATHS = {
+  flow: 'onNow.setUp.flowLpm',
+  overFlow: 'onNow.setUp.over.flowLpm',
+  rate: 'breathing.ratePerMin',
+} as const
+const FIELD_PATHS: readonly string[] = Object.values(PATHS)
 
 export function Entries({ about, shelf }: EntriesProps) {
   const worn = useMemo(() => wearablesOf(shelf), [shelf])
   const [wornKey, setWornKey] = useState('')
   const [flowTyped, setFlowTyped] = useState('')
+  const [overFlowTyped, setOverFlowTyped] = useState('')
   const [rateTyped, setRateTyped] = useState('')
   const [answer, setAnswer] = useState<{ readonly told: Told; readonly about: Case | null } | null>(
     null,
@@ -45,6 +56,7 @@ export function Entries({ about, shelf }: EntriesProps) {
     setAnswer(next === null ? null : { told: next, about })
   const bench = useBench()
   const chosen = worn.find(({ key }) => key === wornKey)
+  const hasOver = chosen !== undefined && chosen.overFamily !== null
   const problems = told?.kind === 'problems' ? told.problems : []
   const changed = (set: (text: string) => void) => (text: string) => {
     set(text)
@@ -52,7 +64,7 @@ export function Entries({ about, shelf }: EntriesProps) {
   }
   const tell = async (): Promise<void> => {
     if (chosen === undefined) return
-    const read = reallyCase(about, { worn: chosen, flowTyped, rateTyped })
+    const read = reallyCase(about, { worn: chosen, flowTyped, overFlowTyped, rateTyped })
     if (!read.ok) return setTold({ kind: 'problems', problems: read.problems })
     setTold({ kind: 'working' })
     const request = { about: read.case, shelf }
@@ -62,12 +74,15 @@ export function Entries({ about, shelf }: EntriesProps) {
     )
     if (tried === undefined) return
     if (!tried.ok) return setTold({ kind: 'problems', problems: [tried.problem] })
-    const flow = read.case.onNow?.setUp?.flowLpm
+    const setUp = read.case.onNow?.setUp
+    const flow = setUp?.flowLpm
+    const overFlow = setUp?.over?.flowLpm
     const ratePerMin = read.case.breathing.ratePerMin
     if (typeof flow !== 'number' || ratePerMin === undefined) return setTold({ kind: 'failed' })
     const line = reallyLineText({
       wearing: wearableText(chosen),
       flowLpm: flow,
+      overFlowLpm: typeof overFlow === 'number' ? overFlow : null,
       ratePerMin,
       trial: tried.value.trial,
       isOfCase: about !== null,
@@ -94,6 +109,16 @@ export function Entries({ about, shelf }: EntriesProps) {
           onType={changed(setFlowTyped)}
           problems={problems.filter(({ path }) => path === PATHS.flow)}
         />
+        {hasOver ? (
+          <NumberField
+            field={FIELD.overFlow}
+            label={REALLY_WORDS.overFlow}
+            unit="L/min"
+            typed={overFlowTyped}
+            onType={changed(setOverFlowTyped)}
+            problems={problems.filter(({ path }) => path === PATHS.overFlow)}
+          />
+        ) : null}
         <NumberField
           field={FIELD.rate}
           label={REALLY_WORDS.rate}
@@ -105,7 +130,12 @@ export function Entries({ about, shelf }: EntriesProps) {
       </div>
       <Button
         className="button"
-        isDisabled={chosen === undefined || flowTyped === '' || rateTyped === ''}
+        isDisabled={
+          chosen === undefined ||
+          flowTyped === '' ||
+          rateTyped === '' ||
+          (hasOver && overFlowTyped === '')
+        }
         onPress={() => {
           tell().catch(() => setTold({ kind: 'failed' }))
         }}
@@ -116,7 +146,7 @@ export function Entries({ about, shelf }: EntriesProps) {
         {told?.kind === 'working' ? <p>{REALLY_WORDS.working}</p> : null}
         {told?.kind === 'failed' ? <p>{SHOWN_WORDS.failed}</p> : null}
         {problems
-          .filter(({ path }) => path !== PATHS.flow && path !== PATHS.rate)
+          .filter(({ path }) => !FIELD_PATHS.includes(path))
           .map((problem) => (
             <p key={problem.code + problem.path} className="field-problem">
               {problemLineText(problem)}

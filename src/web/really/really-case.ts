@@ -23,6 +23,8 @@ const AVERAGE_ADULT = {
 export interface Entered {
   readonly worn: Wearable
   readonly flowTyped: string
+  /** Asked only where a mask over it has a flow of its own. */
+  readonly overFlowTyped: string
   readonly rateTyped: string
 }
 
@@ -40,6 +42,14 @@ export function reallyCase(about: Case | null, entered: Entered): ReadCase {
         sourceKind: worn.sourceKind,
         flowLpm: valueOf(entered.flowTyped, 'flowLpm'),
         ...(worn.setO2Fraction === null ? {} : { setO2Fraction: worn.setO2Fraction }),
+        ...(worn.overFamily === null
+          ? {}
+          : {
+              over: {
+                family: worn.overFamily,
+                flowLpm: valueOf(entered.overFlowTyped, 'flowLpm'),
+              },
+            }),
       },
     },
   })
