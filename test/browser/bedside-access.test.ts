@@ -5,12 +5,11 @@ import { accessibilityFaults, openApp } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
 import {
   answered,
-  firstName,
   focusedLabel,
   openBedside,
+  overlaps,
   refused,
   sidewaysPx,
-  typedIn,
   typeInto,
 } from './bedside-steps.ts'
 
@@ -143,55 +142,6 @@ describe('bedside page, accessible', () => {
     await answered(page)
   })
 
-  it('lets dials, pins and the honest line be used by keyboard alone, at 200 % zoom', async () => {
-    await page.setViewportSize({ width: 720, height: 450 })
-    await page.reload()
-    await answered(page)
-    await tabTo('Flow', 'input[type="range"]')
-    await page.keyboard.press('ArrowLeft')
-    await page.locator('.trial').waitFor()
-    await page.keyboard.press('Shift+Tab')
-    await tabTo('Pin it to compare')
-    await page.keyboard.press('Enter')
-    await page.locator('.compare', { hasText: 'Pinned' }).waitFor()
-    await page.locator('.ranked-row input[type="radio"]:checked').focus()
-    await page.keyboard.press('ArrowDown')
-    await page.locator('.ranked .ranked-row[data-chosen="true"]').waitFor()
-    await page.locator('.answer').getByRole('button', { name: 'Pin it to compare' }).focus()
-    await page.keyboard.press('Enter')
-    await page.locator('.compare svg').waitFor()
-    expect(await sidewaysPx(page)).toBe(0)
-    expect(await overlaps(page)).toEqual([])
-    await tabTo('Take both away')
-    await page.keyboard.press('Enter')
-    expect(await page.locator('.compare').count()).toBe(0)
-  })
-
-  it('can be used by keyboard alone: pick, type, mend, choose', async () => {
-    await page.setViewportSize({ width: 1440, height: 900 })
-    await page.reload()
-    await answered(page)
-    await tabTo('Example case')
-    await page.keyboard.press('ArrowDown')
-    await answered(page)
-    const name = await firstName(page)
-    await tabTo('age')
-    await page.keyboard.press('Control+A')
-    await page.keyboard.type('500')
-    await refused(page)
-    await page.keyboard.press('Control+A')
-    await page.keyboard.type('60')
-    await answered(page)
-    expect(await typedIn(page, 'age')).toBe('60')
-    const chosen = page.locator('.ranked-row input[type="radio"]:checked')
-    await chosen.focus()
-    await page.keyboard.press('ArrowDown')
-    expect(await page.locator('.ranked .ranked-row').first().getByRole('radio').isChecked()).toBe(
-      true,
-    )
-    expect(name).not.toBe('')
-  })
-
   it('leads past the form to the answer', async () => {
     await page.reload()
     await answered(page)
@@ -229,38 +179,3 @@ describe('bedside page, accessible', () => {
     expect(errors).toEqual([])
   })
 })
-
-/** Tabs until the control with this label has the focus; a page of which it cannot be reached fails. */
-async function tabTo(label: string, kind = '*'): Promise<void> {
-  for (let presses = 0; presses < 200; presses += 1) {
-    const isKind = await page.evaluate((of) => document.activeElement?.matches(of) === true, kind)
-    if (isKind && (await focusedLabel(page)).startsWith(label)) return
-    await page.keyboard.press('Tab')
-  }
-  throw new Error(`${label} not reached by Tab`)
-}
-
-/** Pairs of texts that lie over each other. */
-async function overlaps(page: Page): Promise<readonly string[]> {
-  return await page.locator('p, dt, dd, label, h2, h3, button, .field-help').evaluateAll((all) => {
-    const shown = all
-      .filter(
-        (one) => one.closest('svg, .unseen, .skip') === null && one.getClientRects().length > 0,
-      )
-      .filter(
-        (one) => one.textContent?.trim() !== '' && getComputedStyle(one).visibility === 'visible',
-      )
-      .map((one) => ({ one, box: one.getBoundingClientRect() }))
-      .filter(({ box }) => box.width > 0 && box.height > 0)
-    const found: string[] = []
-    shown.forEach((a, i) => {
-      for (const b of shown.slice(i + 1)) {
-        if (a.one.contains(b.one) || b.one.contains(a.one)) continue
-        const across = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left)
-        const down = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top)
-        if (across > 2 && down > 2) found.push(`${a.one.textContent} / ${b.one.textContent}`)
-      }
-    })
-    return found
-  })
-}

@@ -9,11 +9,18 @@ import { DEMO_SHELF } from '../../src/kit/demo-shelf/demo-shelf.ts'
 import { readCase } from '../../src/patient/read-case.ts'
 import { problemLineText } from '../../src/words/web-form-text.ts'
 import { BAD_CASES, edited } from '../support/bad-cases.ts'
-import { accessibilityFaults, openApp } from '../support/browser.ts'
+import { openApp } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
 import { parsedExample } from '../support/examples.ts'
 import { ROOT } from '../support/files.ts'
-import { answered, openBedside, refused, typedIn, typeInto } from './bedside-steps.ts'
+import {
+  answered,
+  faultsInBothLooks,
+  openBedside,
+  refused,
+  typedIn,
+  typeInto,
+} from './bedside-steps.ts'
 
 let app: OpenedApp
 let page: Page
@@ -92,7 +99,7 @@ describe('bedside, files', () => {
       /bad\.yaml: The file was not opened; nothing here was changed\./,
     )
     expect(await typedEverywhere()).toBe(before)
-    expect(await accessibilityFaults(page)).toEqual([])
+    expect(await faultsInBothLooks(page, '.case')).toEqual([])
   })
 
   it.each([
@@ -204,7 +211,7 @@ describe('bedside, time', () => {
     const told = await timed.getByRole('alert').innerText()
     expect(told).toMatch(/Out of date: not valid any more/)
     expect(told).toMatch(/typed or confirmed at 12:00; its plan was valid until 13:00/)
-    expect(await accessibilityFaults(timed)).toEqual([])
+    expect(await faultsInBothLooks(timed, '.result')).toEqual([])
     await timed.emulateMedia({ media: 'print' })
     expect(await timed.getByRole('alert').isVisible()).toBe(true)
     await timed.emulateMedia({ media: 'screen' })

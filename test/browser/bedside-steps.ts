@@ -1,7 +1,7 @@
 // The steps a person takes on the first page, for the browser tests. Leaves out what is expected of them.
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core'
 import type { OpenedApp } from '../support/browser.ts'
-import { watchForErrors } from '../support/browser.ts'
+import { accessibilityFaults, watchForErrors } from '../support/browser.ts'
 
 /** A page of its own, watched from the start, with an answer on it. */
 export async function openBedside(
@@ -110,4 +110,53 @@ export async function sidewaysPx(page: Page): Promise<number> {
 /** The part of the answer under this heading. */
 export function sectionOf(page: Page, heading: string): Locator {
   return page.locator('.section').filter({ has: page.getByRole('heading', { name: heading }) })
+}
+
+/** Tabs until the control with this label has the focus; a page on which it cannot be reached fails. */
+export async function tabTo(page: Page, label: string | RegExp, kind = '*'): Promise<void> {
+  for (let presses = 0; presses < 250; presses += 1) {
+    const isKind = await page.evaluate((of) => document.activeElement?.matches(of) === true, kind)
+    if (isKind) {
+      const at = await focusedLabel(page)
+      if (typeof label === 'string' ? at.startsWith(label) : label.test(at)) return
+    }
+    await page.keyboard.press('Tab')
+  }
+  throw new Error(`${String(label)} not reached by Tab`)
+}
+
+/** Accessibility faults of a part in light and in dark. */
+export async function faultsInBothLooks(page: Page, part?: string): Promise<readonly string[]> {
+  const faults: string[] = []
+  for (const look of ['Light', 'Dark']) {
+    await page.locator('.header .look').getByText(look, { exact: true }).click()
+    const found = await accessibilityFaults(page, part)
+    faults.push(...found.map((fault) => `${look}: ${fault}`))
+  }
+  return faults
+}
+
+/** Pairs of texts that lie over each other. */
+export async function overlaps(page: Page): Promise<readonly string[]> {
+  return await page.locator('p, dt, dd, label, h2, h3, button, .field-help').evaluateAll((all) => {
+    const shown = all
+      .filter(
+        (one) => one.closest('svg, .unseen, .skip') === null && one.getClientRects().length > 0,
+      )
+      .filter(
+        (one) => one.textContent?.trim() !== '' && getComputedStyle(one).visibility === 'visible',
+      )
+      .map((one) => ({ one, box: one.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0 && box.height > 0)
+    const found: string[] = []
+    shown.forEach((a, i) => {
+      for (const b of shown.slice(i + 1)) {
+        if (a.one.contains(b.one) || b.one.contains(a.one)) continue
+        const across = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left)
+        const down = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top)
+        if (across > 2 && down > 2) found.push(`${a.one.textContent} / ${b.one.textContent}`)
+      }
+    })
+    return found
+  })
 }

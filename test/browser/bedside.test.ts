@@ -91,7 +91,7 @@ describe('bedside page', () => {
       .waitFor()
     await page.locator('.on-now').getByRole('radio').check()
     expect(await shownName(page)).toBe(onNow)
-    await page.getByRole('button', { name: 'Show it' }).click()
+    await page.getByRole('button', { name: 'Show it', exact: true }).click()
     expect(await shownName(page)).toBe(await firstName(page))
     expect(await page.locator('.why').innerText()).toMatch(/^The best chance/)
   })

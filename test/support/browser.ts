@@ -48,19 +48,20 @@ export async function openApp(): Promise<OpenedApp> {
   return { url, browser, close }
 }
 
-/** Accessibility faults of the page as it stands: rule, impact and the elements concerned. The page has no frames, so
+/** Accessibility faults of the page as it stands, or of the parts of it that a selector names: rule, impact and the elements concerned. The page has no frames, so
  *  that axe runs in it directly: carrying what passed out of the page and in again took as long as judging it. */
-export async function accessibilityFaults(page: Page): Promise<string[]> {
+export async function accessibilityFaults(page: Page, part = 'html'): Promise<string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe.source)
-  return await page.evaluate(async (tags) => {
+  const asked = { tags: AXE_TAGS, part }
+  return await page.evaluate(async ({ tags, part: within }) => {
     // Put there by the line above.
     const judge = (globalThis as unknown as { readonly axe: typeof axe }).axe
-    const { violations } = await judge.run({ runOnly: tags, resultTypes: ['violations'] })
+    const { violations } = await judge.run(within, { runOnly: tags, resultTypes: ['violations'] })
     return violations.map(({ id, impact, nodes }) => {
       const targets = nodes.map((node) => node.target.join(' ')).join(', ')
       return `${id} (${impact ?? 'unrated'}): ${targets}`
     })
-  }, AXE_TAGS)
+  }, asked)
 }
 
 /** Collects what must not happen on a page: script errors, console errors, policy violations, failed requests. */

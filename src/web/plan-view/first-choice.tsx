@@ -28,13 +28,13 @@ export function FirstChoice({ plan, first, isShown, onShow }: FirstChoiceProps) 
       </p>
       <p className="first-why">{whyText(first, plan)}</p>
       {checked === null ? null : (
-        <p className="first-checked">
-          {firstCheckedText(checked)}
-          <Button className="link-button" onPress={() => onShow(checked.id)}>
+        <div className="first-checked">
+          <p>{firstCheckedText(checked)}</p>
+          <Button className="button" onPress={() => onShow(checked.id)}>
             {SHOWN_WORDS.showFirst}
             <span className="unseen">{`, ${setUpHeadingText(checked)}`}</span>
           </Button>
-        </p>
+        </div>
       )}
       {isShown ? null : (
         <Button className="button first-show" onPress={() => onShow(first.id)}>
