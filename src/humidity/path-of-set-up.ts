@@ -16,7 +16,7 @@ export function pathOfSetUp(setUp: SetUp, airway: AirwayFacts): WaterPath {
 
 /** Flow that leaves the meter, as metered; null at flush, which nobody can meter. */
 export function flowOfSetUp(setUp: SetUp): number | null {
-  return nominalLpm(setUp.source, setUp.flow)
+  return setUp.flow.kind === 'flush' ? null : nominalLpm(setUp.source, setUp.flow)
 }
 
 /** Litres of room air for each litre of gas at a dial or valve setting; 0 where nothing is set. */

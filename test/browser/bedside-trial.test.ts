@@ -39,11 +39,20 @@ async function ribbonSays(pattern: RegExp): Promise<void> {
     .waitFor({ state: 'attached' })
 }
 
+const water = (said: RegExp) => page.locator('.answer .humidity-line', { hasText: said })
+
 describe('bedside, dials', () => {
   it('tell flow and rate in words, the rate as typed', async () => {
     await dial('Breathing rate').waitFor()
     expect(await dial('Breathing rate').getAttribute('aria-valuetext')).toBe('24/min, as typed')
     expect(await dial('Flow').getAttribute('aria-valuetext')).toMatch(/^3.L\/min$/)
+  })
+
+  it('stand beside what the water at the airway is against what is required', async () => {
+    await water(/mg\/L; none required\.$/).waitFor()
+    expect(await page.locator('.humidity-line').innerText()).toMatch(
+      /^Water at the airway about \d/,
+    )
   })
 
   it('let number, forecast and ribbon follow a lower flow, marked as a trial; the list stays', async () => {
@@ -104,6 +113,7 @@ describe('bedside, dials', () => {
     await dial('Flow').focus()
     await page.keyboard.press('End')
     expect(await dial('Flow').getAttribute('aria-valuetext')).toBe('flush, meter fully open')
+    await water(/^Opened to flush the flow is not known/).waitFor()
     await page.getByRole('button', { name: 'Back to the case' }).click()
   })
 

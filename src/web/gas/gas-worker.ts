@@ -1,11 +1,10 @@
 // The worker in which the core of the Gas page runs, so that the page keeps answering. Leaves out when it is asked.
 import { expose } from 'comlink'
-import { isDomainError, problemOf } from '../../errors.ts'
 import { DEMO_SHELF } from '../../kit/demo-shelf/demo-shelf.ts'
 import { lightsOut } from '../../supply/lights-out.ts'
 import { wardDemand } from '../../supply/ward-demand.ts'
 import { planTransfer, whenItStandsStill } from '../../supply/transfer.ts'
-import type { Answer } from '../worker/core-api.ts'
+import { answered } from '../worker/answered.ts'
 import type { GasApi } from './gas-api.ts'
 
 const api: GasApi = {
@@ -28,15 +27,6 @@ const api: GasApi = {
         stopped: stopLegIndex === null ? null : whenItStandsStill(plan, { legIndex: stopLegIndex }),
       }
     }),
-}
-
-function answered<T>(ask: () => T): Answer<T> {
-  try {
-    return { ok: true, value: ask() }
-  } catch (thrown) {
-    if (!isDomainError(thrown)) throw thrown
-    return { ok: false, problem: problemOf(thrown) }
-  }
 }
 
 expose(api)

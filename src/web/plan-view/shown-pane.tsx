@@ -13,6 +13,11 @@ import { isTweaked, NO_TWEAK, ON_NOW, tweakedSetUp } from './shown.ts'
 import type { Shown, Tweak } from './shown.ts'
 import { ShownCard } from './shown-card.tsx'
 
+/** Comes beside the answer and holds nothing up. */
+const HumidityLine = lazy(async () => ({
+  default: (await import('./humidity-line.tsx')).HumidityLine,
+}))
+
 const SheetButton = lazy(async () => ({
   default: (await import('../sheet/sheet-button.tsx')).SheetButton,
 }))
@@ -50,19 +55,30 @@ export function ShownPane(props: ShownPaneProps) {
       onTakeRate={onTakeRate}
       trial={trial}
     >
+      <Water request={request} shown={shown} tweak={tweak} />
       <PinButtons shown={shown} tweak={tweak} pins={pins} />
       <ToSheet request={request} shown={shown} tweak={tweak} />
     </ShownCard>
   )
 }
 
-/** Looked up when the dials stand still, so that a drag never waits for it. */
-function ToSheet(props: {
+interface TriedProps {
   readonly request: PlanRequest
   readonly shown: Extract<Shown, { kind: 'row' }>
   readonly tweak: Tweak
-}) {
-  const { request, shown, tweak } = props
+}
+
+function Water({ request, shown, tweak }: TriedProps) {
+  const setUp = useMemo(() => tweakedSetUp(shown.row.setUp, tweak), [shown, tweak])
+  return (
+    <Suspense fallback={<p className="humidity-line" />}>
+      <HumidityLine request={request} setUp={setUp} />
+    </Suspense>
+  )
+}
+
+/** Looked up when the dials stand still, so that a drag never waits for it. */
+function ToSheet({ request, shown, tweak }: TriedProps) {
   const setUp = useMemo(() => tweakedSetUp(shown.row.setUp, tweak), [shown, tweak])
   const settled = useSettled(setUp)
   if (settled !== setUp) return null

@@ -2,19 +2,21 @@
 import { createContext, use, useEffect, useState } from 'react'
 import type { ReactNode } from 'react'
 import { assert } from '../../errors.ts'
+import type { CoreApi } from './core-api.ts'
+import { startWorker } from './latest-call.ts'
 import { createSteadyCall } from './steady-call.ts'
 import type { SteadyCall } from './steady-call.ts'
 
-const Bench = createContext<SteadyCall | null>(null)
+const Bench = createContext<SteadyCall<CoreApi> | null>(null)
 
 export function BenchProvider({ children }: { readonly children: ReactNode }) {
   // Its worker starts with the first question.
-  const [bench] = useState(createSteadyCall)
+  const [bench] = useState(() => createSteadyCall<CoreApi>(startWorker))
   useEffect(() => () => bench.end(), [bench])
   return <Bench value={bench}>{children}</Bench>
 }
 
-export function useBench(): SteadyCall {
+export function useBench(): SteadyCall<CoreApi> {
   const bench = use(Bench)
   assert(bench !== null, 'web/bench provided')
   return bench

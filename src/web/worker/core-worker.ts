@@ -1,10 +1,10 @@
 // The worker in which the core runs, so that the page keeps answering. Leaves out when it is asked.
 import { expose } from 'comlink'
-import { isDomainError, problemOf } from '../../errors.ts'
 import { makePlan } from '../../planning/plan.ts'
 import { openTrials } from '../../planning/trial.ts'
 import type { Trials } from '../../planning/trial.ts'
-import type { Answer, CoreApi, PlanRequest, Progress } from './core-api.ts'
+import { answered } from './answered.ts'
+import type { CoreApi, PlanRequest, Progress } from './core-api.ts'
 
 /** Messages in all; more would only cost time. */
 const PROGRESS_MESSAGES = 25
@@ -39,15 +39,6 @@ function trialsOf(request: PlanRequest): Trials {
   const key = JSON.stringify(request)
   if (drawn === null || drawn.key !== key) drawn = { key, trials: openTrials(questionOf(request)) }
   return drawn.trials
-}
-
-function answered<T>(ask: () => T): Answer<T> {
-  try {
-    return { ok: true, value: ask() }
-  } catch (thrown) {
-    if (!isDomainError(thrown)) throw thrown
-    return { ok: false, problem: problemOf(thrown) }
-  }
 }
 
 function seldom(onProgress: Progress): Progress {

@@ -1,14 +1,12 @@
 // Asks one lasting worker without ending it: in each slot a running question is finished and answered, then only the newest one that waits. Leaves out what is asked.
 import { releaseProxy, wrap } from 'comlink'
 import type { Remote } from 'comlink'
-import type { CoreApi } from './core-api.ts'
-import { startWorker } from './latest-call.ts'
 
-type Question<T> = (core: Remote<CoreApi>) => Promise<T>
+type Question<Api, T> = (core: Remote<Api>) => Promise<T>
 
-export interface SteadyCall {
+export interface SteadyCall<Api> {
   /** Resolves to the answer, or to undefined when a newer question of the slot took its place before it was begun. */
-  readonly ask: <T>(slot: string, question: Question<T>) => Promise<T | undefined>
+  readonly ask: <T>(slot: string, question: Question<Api, T>) => Promise<T | undefined>
   readonly end: () => void
 }
 
@@ -22,16 +20,16 @@ interface Slot {
   waiting: Waiting | null
 }
 
-interface Running {
+interface Running<Api> {
   readonly worker: Worker
-  readonly core: Remote<CoreApi>
+  readonly core: Remote<Api>
   /** Rejects when the worker fails by itself. */
   readonly failed: Promise<never>
 }
 
-export function createSteadyCall(): SteadyCall {
+export function createSteadyCall<Api>(start: () => Worker): SteadyCall<Api> {
   const slots = new Map<string, Slot>()
-  let running: Running | null = null
+  let running: Running<Api> | null = null
 
   const end = (): void => {
     running?.core[releaseProxy]()
@@ -41,13 +39,13 @@ export function createSteadyCall(): SteadyCall {
     slots.clear()
   }
 
-  const ask: SteadyCall['ask'] = async (name, question) =>
+  const ask: SteadyCall<Api>['ask'] = async (name, question) =>
     await new Promise((resolve, reject) => {
       const slot = slots.get(name) ?? { isRunning: false, waiting: null }
       slots.set(name, slot)
       slot.waiting?.giveUp()
       const run = async (): Promise<void> => {
-        running ??= started(startWorker())
+        running ??= started<Api>(start())
         const { core, failed } = running
         try {
           resolve(await Promise.race([question(core), failed]))
@@ -74,11 +72,11 @@ export function createSteadyCall(): SteadyCall {
   return { ask, end }
 }
 
-function started(worker: Worker): Running {
+function started<Api>(worker: Worker): Running<Api> {
   const failed = new Promise<never>((_, reject) => {
     worker.addEventListener('error', (event) => reject(new Error(event.message)))
   })
   // The rejection is for whoever asks; nobody asking is no fault.
   failed.catch(() => undefined)
-  return { worker, core: wrap<CoreApi>(worker), failed }
+  return { worker, core: wrap<Api>(worker), failed }
 }
