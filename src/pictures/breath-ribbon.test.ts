@@ -87,7 +87,7 @@ describe('breath ribbon', () => {
     const picture = parseXml(ribbonSvg(CALM))
     const labels = elementsIn(picture, 'text').map(({ element }) => textOf(element))
     expect(labels).toContain('printed 0.4–0.6')
-    expect(labels.some((label) => /^effective 0\.\d+$/.test(label))).toBe(true)
+    expect(labels.some((label) => /^effective in this breath 0\.\d+$/.test(label))).toBe(true)
     const without = parseXml(ribbonSvg({ ...CALM, printedO2Fraction: null }))
     const fewer = elementsIn(without, 'text').map(({ element }) => textOf(element))
     expect(fewer.some((label) => label.startsWith('printed'))).toBe(false)
@@ -99,7 +99,7 @@ describe('breath ribbon', () => {
       textOf(element),
     )
     expect(labels).toContain('* not checked against measurements')
-    expect(labels.some((label) => /^effective 0\.\d+ \*$/.test(label))).toBe(true)
+    expect(labels.some((label) => /^effective in this breath 0\.\d+ \*$/.test(label))).toBe(true)
     expect(ribbonText(unchecked)[0]).toContain('(not checked against measurements)')
     expect(ribbonSvg(CALM)).not.toContain('not checked')
   })

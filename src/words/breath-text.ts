@@ -72,7 +72,7 @@ export function printedText(printed: Range | null): string {
 }
 
 export function effectiveLabelText(effectiveO2Fraction: number, isChecked: boolean): string {
-  const said = say('effective {fraction}', {
+  const said = say('effective in this breath {fraction}', {
     fraction: fractionText(effectiveO2Fraction),
   })
   return isChecked ? said : `${said} ${UNCHECKED_MARK}`
