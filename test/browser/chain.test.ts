@@ -84,6 +84,33 @@ describe('building a chain', () => {
   })
 })
 
+describe('looking for a chain, beside the page', () => {
+  it('says that it looks, takes the next pick meanwhile, and answers the newest', async () => {
+    await page.getByLabel('Humidifier', { exact: true }).selectOption('none')
+    await page.getByLabel('Interface and size').selectOption('t-piece-with-limb/adult')
+    await page.getByLabel('Gas source').selectOption('nebuliser-double')
+    await page.getByRole('heading', { name: /below is still the one before/ }).waitFor()
+    await page.getByLabel('Interface and size').selectOption('simple-mask/adult')
+    await page.getByLabel('Gas source').selectOption('wall-15')
+    await page.getByRole('heading', { name: /It can be joined/ }).waitFor()
+    expect(await picture()).toContain('Simple mask')
+  })
+
+  it('says when its worker cannot start, keeps the picks, and tries again when asked', async () => {
+    const context = await app.browser.newContext({ serviceWorkers: 'block' })
+    const fresh = await context.newPage()
+    await fresh.route(/chain-worker/, async (route) => await route.abort())
+    await fresh.goto(`${app.url.replace(/\/$/, '')}/chain`)
+    await fresh.getByLabel('Humidifier', { exact: true }).selectOption('bubble')
+    await fresh.getByText('The calculation broke off').waitFor()
+    await fresh.unroute(/chain-worker/)
+    await fresh.getByRole('button', { name: 'Try again' }).click()
+    await fresh.getByRole('heading', { name: /joined|missing/ }).waitFor()
+    expect(await fresh.getByLabel('Humidifier', { exact: true }).inputValue()).toBe('bubble')
+    await context.close()
+  })
+})
+
 describe('wrong on purpose', () => {
   it('keeps the fault back until it is asked for, then says whether it was found', async () => {
     await open('/chain/practice')

@@ -1,12 +1,11 @@
 // Picks interface, source and humidifier and shows the chain, what to borrow, or why not. Leaves out the practice.
+import type { Remote } from 'comlink'
 import { useMemo, useState } from 'react'
-import { solveChains } from '../../joining/solve-chains.ts'
-import type { ChainAnswer } from '../../joining/solve-chains.ts'
-import { checkChain } from '../../joining/check-chain.ts'
+import type { ChainAnswer, SolveQuestion } from '../../joining/solve-chains.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import { barometricPressureKpa } from '../../physics/atmosphere.ts'
 import { chainSvg } from '../../pictures/chain-picture.ts'
-import { chainResultText } from '../../words/chain-page-text.ts'
+import { CHAIN_PAGE, chainResultText } from '../../words/chain-page-text.ts'
 import { mendText, refusalText } from '../../words/joining-refusals.ts'
 import {
   CHAIN_WORDS,
@@ -14,10 +13,14 @@ import {
   missingPartText,
   partText,
 } from '../../words/joining-text.ts'
+import { problemLineText } from '../../words/web-form-text.ts'
+import { BrokeOff } from '../parts/broke-off.tsx'
 import { Fold } from '../parts/fold.tsx'
 import { Lines } from '../parts/lines.tsx'
 import { Picture } from '../parts/picture.tsx'
 import { useShelf } from '../shelf/shelf-store.ts'
+import type { ChainApi, SolvedChain } from '../worker/chain-api.ts'
+import { useChainAnswer } from '../worker/use-chain-answer.ts'
 import { BuildForm } from './build-form.tsx'
 import { pickedFrom } from './chain-choice.ts'
 import type { Picked } from './chain-choice.ts'
@@ -44,26 +47,50 @@ export function BuildPart() {
 }
 
 function Answer({ shelf, picked }: { readonly shelf: Shelf; readonly picked: Picked }) {
-  const answer = useMemo(() => solved(shelf, picked), [shelf, picked])
-  const others = answer.kind === 'chains' ? answer.alternatives.length : 0
-  return (
-    <section className="chain-answer" aria-live="polite">
-      <h2>{chainResultText(answer.kind, others)}</h2>
-      <Reasons answer={answer} shelf={shelf} />
-      <Picture draw={(widthPx) => drawn(answer, picked, widthPx)} />
-      <Details answer={answer} />
-    </section>
-  )
+  const question = useMemo(() => questionOf(shelf, picked), [shelf, picked])
+  const waited = useChainAnswer({ slot: 'chain', question, ask })
+  switch (waited.kind) {
+    case 'failed':
+      return <BrokeOff said={waited.failure} onRetry={waited.retry} />
+    case 'refused':
+      return <p role="alert">{problemLineText(waited.problem)}</p>
+    case 'waiting':
+      return <output>{CHAIN_PAGE.working()}</output>
+    case 'answered':
+      return <Solved shelf={shelf} solved={waited.value} isStale={waited.isStale} />
+  }
 }
 
-function solved(shelf: Shelf, { wanted, patient, choice }: Picked): ChainAnswer {
-  return solveChains({
+const ask = async (core: Remote<ChainApi>, question: SolveQuestion) => await core.solve(question)
+
+function questionOf(shelf: Shelf, { wanted, patient, choice }: Picked): SolveQuestion {
+  return {
     shelf,
     wanted,
     patient,
     barometricKpa: barometricPressureKpa(shelf.altitudeM ?? 0),
     ...(choice.wardId === '' ? {} : { wardId: choice.wardId }),
-  })
+  }
+}
+
+function Solved(props: {
+  readonly shelf: Shelf
+  readonly solved: SolvedChain
+  readonly isStale: boolean
+}) {
+  const { shelf, solved, isStale } = props
+  const { answer } = solved
+  const others = answer.kind === 'chains' ? answer.alternatives.length : 0
+  return (
+    <section className="chain-answer" aria-live="polite" aria-busy={isStale}>
+      <h2>{isStale ? CHAIN_PAGE.workingStale() : chainResultText(answer.kind, others)}</h2>
+      <div className="chain-solved" data-stale={isStale}>
+        <Reasons answer={answer} shelf={shelf} />
+        <Picture draw={(widthPx) => drawn(solved, widthPx)} />
+        <Details answer={answer} />
+      </div>
+    </section>
+  )
 }
 
 /** What is missing or wrong stands above the picture. */
@@ -85,12 +112,11 @@ function Reasons({ answer, shelf }: { readonly answer: ChainAnswer; readonly she
   )
 }
 
-function drawn(answer: ChainAnswer, picked: Picked, widthPx: number): string {
+function drawn({ answer, nearestCheck }: SolvedChain, widthPx: number): string {
   if (answer.kind === 'chains') return chainSvg({ ...answer.best, widthPx })
   if (answer.kind === 'missing') return chainSvg({ ...answer.withThem, widthPx })
-  if (answer.nearest === null) return ''
-  const check = checkChain({ chain: answer.nearest, patient: picked.patient })
-  return chainSvg({ chain: answer.nearest, check, widthPx })
+  if (answer.nearest === null || nearestCheck === null) return ''
+  return chainSvg({ chain: answer.nearest, check: nearestCheck, widthPx })
 }
 
 function Details({ answer }: { readonly answer: ChainAnswer }) {

@@ -1,21 +1,22 @@
 // What stands on the sheet page once the plan is asked: work going on, a refusal, or the sheet with its tools. Leaves out the paper.
+import type { Remote } from 'comlink'
 import { useMemo } from 'react'
-import { Button } from 'react-aria-components'
 import { useLocation } from 'wouter'
 import type { Shelf } from '../../kit/shelf.ts'
 import { writeCase } from '../../patient/write-case.ts'
 import { MODEL_VERSION } from '../../planning/plan.ts'
 import type { SheetRequest } from '../../sheet/fragment.ts'
-import { sheetChain } from '../../sheet/sheet-chain.ts'
-import { makeSheet } from '../../sheet/sheet.ts'
-import type { Sheet, SheetAnswer } from '../../sheet/sheet.ts'
+import type { Sheet } from '../../sheet/sheet.ts'
 import { reasonText } from '../../words/remark-text.ts'
 import { problemLineText } from '../../words/web-form-text.ts'
 import { PAGE_WORDS } from '../../words/web-page-text.ts'
 import { otherModelText, SHEET_WORDS } from '../../words/web-sheet-text.ts'
 import { draftOfFile } from '../case/draft.ts'
 import { keepDraft } from '../case/draft-store.ts'
-import type { Planned, PlanState } from '../worker/use-plan.ts'
+import { BrokeOff } from '../parts/broke-off.tsx'
+import type { ChainApi, SheetAsked } from '../worker/chain-api.ts'
+import { useChainAnswer } from '../worker/use-chain-answer.ts'
+import type { PlanState } from '../worker/use-plan.ts'
 import { Instead } from './instead.tsx'
 import { SheetPaper } from './sheet-paper.tsx'
 import { SheetTools } from './sheet-tools.tsx'
@@ -29,47 +30,43 @@ export interface SheetResultProps {
 
 export function SheetResult({ request, shelf, state, onRetry }: SheetResultProps) {
   const { planned, isWorking, problem, failure } = state
-  const answer = useMemo(
-    () => (planned === null ? null : answerOf({ request, shelf, planned })),
-    [planned, request, shelf],
+  const asked = useMemo(
+    () => (planned === null || isWorking ? null : { request, shelf, plan: planned.plan }),
+    [planned, isWorking, request, shelf],
   )
-  if (problem !== null || failure !== null) {
+  const answer = useChainAnswer({ slot: 'sheet', question: asked, ask })
+  if (problem !== null || failure !== null)
     return (
-      <div className="sheet-instead" role="alert">
-        <p>{PAGE_WORDS.failedHeading}</p>
-        <p>{problem === null ? failure : problemLineText(problem)}</p>
-        <Button className="button" onPress={onRetry}>
-          {PAGE_WORDS.tryAgain}
-        </Button>
-      </div>
+      <BrokeOff
+        said={problem === null ? (failure ?? '') : problemLineText(problem)}
+        onRetry={onRetry}
+      />
     )
-  }
-  if (isWorking || answer === null) return <p className="sheet-working">{PAGE_WORDS.working}</p>
-  if (!answer.ok) {
-    const reasons = answer.why === 'ruled-out' ? answer.reasons.map(reasonText) : []
-    return <Instead said={[SHEET_WORDS.ruledOut, ...reasons]} />
-  }
-  return <Made request={request} shelf={shelf} sheet={answer.sheet} />
+  if (answer.kind === 'failed') return <BrokeOff said={answer.failure} onRetry={answer.retry} />
+  if (answer.kind === 'refused') return <Instead said={[problemLineText(answer.problem)]} />
+  if (answer.kind === 'waiting') return <SheetWorking />
+  const { value, isStale } = answer
+  if (value.ok)
+    return <Made request={request} shelf={shelf} sheet={value.sheet} isWorking={isStale} />
+  if (isStale) return <SheetWorking />
+  const reasons = value.why === 'ruled-out' ? value.reasons.map(reasonText) : []
+  return <Instead said={[SHEET_WORDS.ruledOut, ...reasons]} />
 }
 
-function answerOf(asked: {
-  readonly request: SheetRequest
-  readonly shelf: Shelf
-  readonly planned: Planned
-}): SheetAnswer {
-  const { request, shelf, planned } = asked
-  const row = planned.plan.ranked.find(({ id }) => id === request.setUpId)
-  const chain =
-    row === undefined ? null : sheetChain({ about: request.case, setUp: row.setUp, shelf })
-  return makeSheet({ request, plan: planned.plan, shelf, chain })
+const ask = async (core: Remote<ChainApi>, asked: SheetAsked) => await core.sheet(asked)
+
+function SheetWorking() {
+  return <output className="sheet-working">{PAGE_WORDS.working}</output>
 }
 
+/** While another is worked out its tools stay, with what is typed in them; the paper does not. */
 function Made(props: {
   readonly request: SheetRequest
   readonly shelf: Shelf
   readonly sheet: Sheet
+  readonly isWorking: boolean
 }) {
-  const { request, sheet } = props
+  const { request, shelf, sheet, isWorking } = props
   const [, navigate] = useLocation()
   const openCase = (): void => {
     const file = { id: '', about: request.case }
@@ -84,7 +81,7 @@ function Made(props: {
       {request.modelVersion === MODEL_VERSION ? null : (
         <p className="sheet-other-model">{otherModelText(request.modelVersion, MODEL_VERSION)}</p>
       )}
-      <SheetPaper {...props} />
+      {isWorking ? <SheetWorking /> : <SheetPaper request={request} shelf={shelf} sheet={sheet} />}
     </>
   )
 }

@@ -29,10 +29,10 @@ interface Outcome<Q, A> {
   readonly answer: Answer<A> | { readonly failure: string }
 }
 
-/** The same question object is asked once; `ask` must stay the same function from draw to draw. A slot is one component's. */
+/** Null asks nothing and waits. The same question object is asked once; `ask` must stay the same function from draw to draw. A slot is one component's. */
 export function useChainAnswer<Q extends object, A>(asked: {
   readonly slot: string
-  readonly question: Q
+  readonly question: Q | null
   readonly ask: (core: Remote<ChainApi>, question: Q) => Promise<Answer<A>>
 }): ChainWait<Q, A> {
   const { slot, question, ask } = asked
@@ -40,6 +40,7 @@ export function useChainAnswer<Q extends object, A>(asked: {
   const [outcome, setOutcome] = useState<Outcome<Q, A> | null>(null)
   const retry = useCallback(() => setAttempt((before) => before + 1), [])
   useEffect(() => {
+    if (question === null) return undefined
     let isCurrent = true
     const keep = (answer: Outcome<Q, A>['answer'] | undefined): void => {
       if (isCurrent && answer !== undefined) setOutcome({ question, attempt, answer })
