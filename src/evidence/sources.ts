@@ -31,7 +31,7 @@ export const SOURCES = {
     doi: '10.1136/thx.47.7.543',
   },
   OverMask2024: {
-    citation: 'Oxygen mask over another mask, 2024, doi 10.1007/978-3-031-67458-7_25',
+    citation: 'Oxygen mask over another mask, 2024',
     doi: '10.1007/978-3-031-67458-7_25',
   },
   Jones1984: { citation: 'Jones HA et al. Lancet 1984;1:1427-1431' },
@@ -56,7 +56,7 @@ export const SOURCES = {
   },
   Li2021: { citation: 'Li J et al. Ann Intensive Care 2021;11:164' },
   Huang2024: {
-    citation: 'Huang CL et al. J Formos Med Assoc 2024, doi 10.1016/j.jfma.2024.08.006',
+    citation: 'Huang CL et al. J Formos Med Assoc 2024',
     doi: '10.1016/j.jfma.2024.08.006',
   },
   Parke2009: {
@@ -109,7 +109,7 @@ export const SOURCES = {
   BubbleBench1982: { citation: 'Bench test of four unheated bubble humidifiers, 1982' },
   Chan2009: { citation: 'Bench test of bubble and heated humidifiers, PMID 19294365' },
   ExchangerBench2025: {
-    citation: 'Bench test of 71 exchangers, Respir Care, doi 10.1089/respcare.12660',
+    citation: 'Bench test of 71 exchangers, Respir Care',
     doi: '10.1089/respcare.12660',
   },
   IAPWS1997: { citation: 'IAPWS Industrial Formulation 1997', doi: '10.1115/1.483186' },
