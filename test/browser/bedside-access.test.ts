@@ -33,6 +33,10 @@ const SIZES = [
 ] as const
 const LOOKS = ['Light', 'Dark'] as const
 const SHOWN = SIZES.flatMap((size) => LOOKS.map((look) => ({ ...size, look })))
+/** Each size and each look, both on a tablet: what is folded away stands alike in all of them. */
+const SHOWN_OPEN = SHOWN.filter(
+  ({ width, look }) => width === 1024 || (width === 390) === (look === 'Dark'),
+)
 
 async function show(shown: (typeof SHOWN)[number]): Promise<void> {
   await page.setViewportSize(shown)
@@ -55,12 +59,15 @@ describe('bedside page, accessible', () => {
     expect(await sidewaysPx(page)).toBe(0)
   })
 
-  it.each(SHOWN)('has no fault with everything open at $width × $height, $look', async (shown) => {
-    await show(shown)
-    await openEverything()
-    expect(await accessibilityFaults(page)).toEqual([])
-    expect(await sidewaysPx(page)).toBe(0)
-  })
+  it.each(SHOWN_OPEN)(
+    'has no fault with everything open at $width × $height, $look',
+    async (shown) => {
+      await show(shown)
+      await openEverything()
+      expect(await accessibilityFaults(page)).toEqual([])
+      expect(await sidewaysPx(page)).toBe(0)
+    },
+  )
 
   it.each(SHOWN)(
     'shows set-up and number without scrolling at $width × $height, $look',
