@@ -2,6 +2,8 @@
 import { durationText, numberText } from './number-text.ts'
 import { say } from './say.ts'
 
+export type AirFrom = 'typed' | 'bedside' | 'settings' | 'nowhere'
+
 export interface CylinderBasis {
   readonly heldText: string
   readonly readAtC: number
@@ -14,7 +16,7 @@ export interface CylinderBasis {
   /** Pressure of the air around, and that at which gas is counted. */
   readonly airText: string
   readonly standardAirText: string
-  readonly altitudeFrom: 'card' | 'settings' | 'nowhere'
+  readonly airFrom: AirFrom
   readonly drawnFrom: 'meter' | 'driving' | 'blend' | 'ventilator' | 'bedside'
 }
 
@@ -39,15 +41,17 @@ export function cylinderBasisLines(basis: CylinderBasis): readonly string[] {
       : say('The gauge may be wrong by {error} either way; the range above carries it.', {
           error: basis.gaugeErrorText,
         }),
-    altitudeLine(basis),
+    airLine(basis.airFrom, basis.airText),
     drawnLine(basis),
   ]
 }
 
-function altitudeLine({ altitudeFrom, airText: pressure }: CylinderBasis): string {
-  switch (altitudeFrom) {
-    case 'card':
+export function airLine(airFrom: AirFrom, pressure: string): string {
+  switch (airFrom) {
+    case 'typed':
       return say('Air pressure {pressure}, from the altitude typed.', { pressure })
+    case 'bedside':
+      return say('Air pressure {pressure}, as at Bedside.', { pressure })
     case 'settings':
       return say('Air pressure {pressure}, from the altitude in the settings.', { pressure })
     case 'nowhere':

@@ -31,10 +31,23 @@ export const CYLINDER_TEXT = {
   beside: () => say('The handbook beside'),
   another: () => say('Add another cylinder'),
   nothingAtBedside: () =>
-    say('Nothing is typed at Bedside as on now. Type it there, or a flow here.'),
+    say('No set-up is typed at Bedside as on now. Type it there, or a flow here.'),
   bedsideRefused: () =>
     say('The case at Bedside cannot be read as it stands. Mend it there, or type a flow here.'),
 } as const
+
+/** "From Bedside, 7 · H-1042: nasal cannula, 2 L/min" */
+export function bedsideSaidText(of: {
+  readonly setUp: string
+  readonly who: string
+  readonly isExample: boolean
+}): string {
+  const { setUp, who } = of
+  if (of.isExample) return say('From Bedside, an invented example: {setUp}', { setUp })
+  return who === ''
+    ? say('From Bedside: {setUp}', { setUp })
+    : say('From Bedside, {who}: {setUp}', { who, setUp })
+}
 
 /** Heading of a card: the ward's own marking, else its place in the list. */
 export function cylinderName(marking: string, position: number): string {

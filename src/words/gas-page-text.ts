@@ -29,6 +29,15 @@ export const GAS_PARTS = {
 
 export type GasPart = keyof typeof GAS_PARTS
 
+/** Whose meters and sources an answer is worked out with. */
+export function shelfSaidText(of: { readonly hospital: string; readonly isDemo: boolean }): string {
+  return of.isDemo
+    ? say('Meters and sources are those of the demo shelf, which is invented.')
+    : say('Meters and sources are those of the shelf in use: {hospital}.', {
+        hospital: of.hospital,
+      })
+}
+
 /** "1 h 5 min from now", and what is past. */
 export function fromNowText(duration: string): string {
   return say('{duration} from now', { duration })

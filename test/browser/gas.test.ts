@@ -1,6 +1,8 @@
 // The Gas page as a person uses it: type, read the time, be refused, mend, reload, switch units. The real core answers.
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Locator, Page } from 'playwright-core'
+import { DEMO_SHELF } from '../../src/kit/demo-shelf/demo-shelf.ts'
+import type { ShelfSource } from '../../src/kit/shelf.ts'
 import { accessibilityFaults, openApp } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
 import { sidewaysPx } from './bedside-steps.ts'
@@ -68,6 +70,25 @@ function otherUnitsIn(text: string): readonly string[] {
     ([found]) => found,
   )
 }
+
+/** The shelf that the Shelf page would have kept; null: back to the one of the program. */
+async function keepShelf(page: Page, shelf: object | null): Promise<void> {
+  await page.evaluate(
+    (text) => {
+      if (text === null) localStorage.removeItem('oxwright.shelf.1')
+      else localStorage.setItem('oxwright.shelf.1', text)
+    },
+    shelf === null ? null : JSON.stringify(shelf),
+  )
+  await page.reload()
+}
+
+/** Above 10 L/min these go to 12 and no further; the demo shelf's go to 15. */
+const REGULATORS_TO_12 = DEMO_SHELF.sources.map((row): ShelfSource => {
+  return row.kind === 'cylinder-regulator'
+    ? { ...row, usedStepsLpm: [10, 12], meter: { ...row.meter, stepsLpm: [8, 10, 12] } }
+    : row
+})
 
 describe('cylinder cards', () => {
   let page: Page
@@ -156,7 +177,7 @@ describe('cylinder cards', () => {
   it('take what is on now from Bedside', async () => {
     await card.getByLabel('what is drawn').selectOption('bedside')
     await expectSoon(async () => await card.locator('.gas-form').innerText()).toMatch(
-      /nasal cannula/i,
+      /From Bedside, an invented example: nasal cannula/,
     )
     await expectSoon(times).toMatch(/change at/i)
     await card.getByLabel('what is drawn').selectOption('meter')
@@ -267,6 +288,15 @@ describe('transfer planner', () => {
 
   it('tells the worst case at the next step of flow', async () => {
     expect(await answer()).toMatch(/If the flow must rise to the next step\s+900 L wanted/)
+  })
+
+  it('is worked out with the shelf in use, and says which', async () => {
+    await keepShelf(page, { ...DEMO_SHELF, hospital: 'Saltmarsh', sources: REGULATORS_TO_12 })
+    await expectSoon(answer).toMatch(/If the flow must rise to the next step\s+720 L wanted/)
+    expect(await page.locator('.gas-form').innerText()).toMatch(/shelf in use: Saltmarsh/)
+    await keepShelf(page, null)
+    await expectSoon(answer).toMatch(/If the flow must rise to the next step\s+900 L wanted/)
+    expect(await page.locator('.gas-form').innerText()).toMatch(/demo shelf, which is invented/)
   })
 
   it('shows new times at once when the lift stands still, and takes them back', async () => {

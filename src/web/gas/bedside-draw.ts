@@ -1,5 +1,5 @@
 // What is drawn by the set-up typed at Bedside as on now. Leaves out what the plan there would choose instead.
-import { DEMO_SHELF } from '../../kit/demo-shelf/demo-shelf.ts'
+import type { Shelf } from '../../kit/shelf.ts'
 import type { Case, SetUpOnNow } from '../../patient/case.ts'
 import { setUpOfOnNow } from '../../planning/on-now.ts'
 import { gasDrawn } from '../../supply/gas-drawn.ts'
@@ -10,32 +10,41 @@ import { readDraft } from '../case/case-input.ts'
 import { keptDraft } from '../case/draft-store.ts'
 import { FIRST_EXAMPLE } from '../case/first-example.ts'
 
-export type BedsideDraw =
-  | {
-      readonly kind: 'drawn'
-      readonly about: Case
-      readonly setUp: SetUpOnNow
-      readonly drawn: GasDrawn
-    }
-  | { readonly kind: 'nothing' | 'refused' }
+export interface DrawnAtBedside {
+  readonly kind: 'drawn'
+  readonly about: Case
+  readonly setUp: SetUpOnNow
+  readonly drawn: GasDrawn
+  /** Of the case, or by the settings where it gives none; undefined where neither does. */
+  readonly barometricKpa: number | undefined
+  /** Nothing is typed there yet: the invented example stands. */
+  readonly isExample: boolean
+}
 
-export function bedsideDraw(storage: Pick<Storage, 'getItem'>): BedsideDraw {
-  const read = readDraft(keptDraft(storage) ?? FIRST_EXAMPLE.draft)
+export type BedsideDraw = DrawnAtBedside | { readonly kind: 'nothing' | 'refused' }
+
+export function bedsideDraw(
+  storage: Pick<Storage, 'getItem'>,
+  given: { readonly shelf: Shelf; readonly siteAltitudeM: number | undefined },
+): BedsideDraw {
+  const kept = keptDraft(storage)
+  const { siteAltitudeM: altitudeM } = given
+  const draft = kept ?? FIRST_EXAMPLE.draft
+  const read = readDraft(draft, { altitudeM })
   if (!read.ok) return { kind: 'refused' }
   const setUp = read.case.onNow?.setUp ?? null
   if (setUp === null) return { kind: 'nothing' }
   const { site, patient } = read.case
-  const whole = setUpOfOnNow(setUp, DEMO_SHELF, {
-    ageYears: patient.ageYears,
-    ...(patient.weightKg === undefined ? {} : { weightKg: patient.weightKg }),
-  })
+  const whole = setUpOfOnNow(setUp, given.shelf, patient)
   const barometricKpa =
     site.barometricPressureKpa ??
-    (site.altitudeM === undefined ? STANDARD_PRESSURE_KPA : barometricPressureKpa(site.altitudeM))
+    (site.altitudeM === undefined ? undefined : barometricPressureKpa(site.altitudeM))
   return {
     kind: 'drawn',
     about: read.case,
     setUp,
-    drawn: gasDrawn({ setUp: whole, barometricKpa }),
+    drawn: gasDrawn({ setUp: whole, barometricKpa: barometricKpa ?? STANDARD_PRESSURE_KPA }),
+    barometricKpa,
+    isExample: draft.exampleId !== null,
   }
 }

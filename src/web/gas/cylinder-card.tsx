@@ -10,10 +10,10 @@ import {
 } from '../../words/gas-cylinder-text.ts'
 import { GAS_TEXT } from '../../words/gas-page-text.ts'
 import type { GasUnits } from '../../words/supply-value.ts'
-import { setUpOnNowText } from '../../words/set-up-text.ts'
 import { CheckField } from '../parts/check-field.tsx'
 import { Fold } from '../parts/fold.tsx'
 import type { BedsideDraw } from './bedside-draw.ts'
+import { BedsideSaid } from './bedside-said.tsx'
 import { cardAnswer } from './cylinder-answer.ts'
 import {
   CYLINDER_RULES,
@@ -150,14 +150,7 @@ function CylinderFields(props: {
 function DrawFields({ form, bedside }: { readonly form: GasForm; readonly bedside: BedsideDraw }) {
   const kind = drawKindOf(form.texts)
   if (kind !== 'bedside') return <Numbers form={form} names={DRAW_FIELDS[kind]} />
-  if (bedside.kind === 'drawn') return <p className="field-help">{setUpOnNowText(bedside.setUp)}</p>
-  return (
-    <p className="field-problem">
-      {bedside.kind === 'nothing'
-        ? CYLINDER_TEXT.nothingAtBedside()
-        : CYLINDER_TEXT.bedsideRefused()}
-    </p>
-  )
+  return <BedsideSaid bedside={bedside} />
 }
 
 function Numbers(props: {

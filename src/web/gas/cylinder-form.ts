@@ -1,13 +1,15 @@
 // A cylinder card as typed: its fields, its example, and its reading as a question to the core. Leaves out how it looks.
-import { ALTITUDE_M_MAX, ALTITUDE_M_MIN, barometricPressureKpa } from '../../physics/atmosphere.ts'
+import { ALTITUDE_M_MAX, ALTITUDE_M_MIN } from '../../physics/atmosphere.ts'
 import type { Cylinder, CylinderUse } from '../../supply/cylinder.ts'
 import { statedDraw } from '../../supply/stated-draw.ts'
 import type { StatedGas } from '../../supply/stated-draw.ts'
-import { AIR_O2_FRACTION, STANDARD_PRESSURE_KPA } from '../../units/constants.ts'
+import { AIR_O2_FRACTION } from '../../units/constants.ts'
 import { CHOOSABLE_UNITS, toInside } from '../../units/choosable.ts'
 import type { UnitOf } from '../../units/choosable.ts'
 import { DRAW_KINDS } from '../../words/gas-cylinder-text.ts'
 import type { DrawKind } from '../../words/gas-cylinder-text.ts'
+import type { AirFrom } from '../../words/gas-cylinder-basis.ts'
+import { airAround } from './air-around.ts'
 import type { BedsideDraw } from './bedside-draw.ts'
 import type { Texts } from './kept-form.ts'
 import { formReader, readAll } from './read-form.ts'
@@ -23,7 +25,7 @@ export interface CylinderQuestion {
   readonly readAt: Date
   readonly isReadAtCGiven: boolean
   readonly isUsedAtCGiven: boolean
-  readonly altitudeFrom: 'card' | 'settings' | 'nowhere'
+  readonly airFrom: AirFrom
   readonly handbookFactorLPerPsi: number | undefined
 }
 
@@ -137,8 +139,11 @@ export function readCylinder(
   const gaugeErrorKpa = pressure('gaugeError')
   const readAtC = reader.optional('readAtC', TEMPERATURE)
   const usedAtC = reader.optional('usedAtC', TEMPERATURE)
-  const ownAltitudeM = reader.optional('altitudeM', CYLINDER_RULES.altitudeM)
-  const altitudeM = ownAltitudeM ?? given.siteAltitudeM
+  const air = airAround({
+    typedAltitudeM: reader.optional('altitudeM', CYLINDER_RULES.altitudeM),
+    isBedsideTaken: drawKindOf(texts) === 'bedside',
+    ...given,
+  })
   const handbookFactorLPerPsi = reader.optional('handbookFactor', CYLINDER_RULES.handbookFactor)
   return readAll(reader, () => ({
     cylinder: {
@@ -148,8 +153,7 @@ export function readCylinder(
       isValveOpen: texts['valve'] !== 'closed',
     },
     use: {
-      barometricKpa:
-        altitudeM === undefined ? STANDARD_PRESSURE_KPA : barometricPressureKpa(altitudeM),
+      barometricKpa: air.barometricKpa,
       leftGaugeKpa,
       ...(usedAtC === undefined ? {} : { usedAtC }),
       ...(regulatorMinimumGaugeKpa === undefined ? {} : { regulatorMinimumGaugeKpa }),
@@ -160,8 +164,7 @@ export function readCylinder(
     readAt,
     isReadAtCGiven: readAtC !== undefined,
     isUsedAtCGiven: usedAtC !== undefined,
-    altitudeFrom:
-      ownAltitudeM !== undefined ? 'card' : altitudeM !== undefined ? 'settings' : 'nowhere',
+    airFrom: air.from,
     handbookFactorLPerPsi,
   }))
 }

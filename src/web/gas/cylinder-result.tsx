@@ -196,7 +196,7 @@ function basisOf(question: CylinderQuestion, answer: CardAnswer, units: GasUnits
     gaugeErrorText: pressure(use.gaugeErrorKpa),
     airText: airPressureText(use.barometricKpa),
     standardAirText: airPressureText(STANDARD_PRESSURE_KPA),
-    altitudeFrom: question.altitudeFrom,
+    airFrom: question.airFrom,
     drawnFrom: question.drawKind,
   }
 }

@@ -1,15 +1,15 @@
 // The cylinders at hand as cards, kept as typed. Leaves out one card's content.
-import { useMemo, useState } from 'react'
+import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { CYLINDER_TEXT } from '../../words/gas-cylinder-text.ts'
 import { GAS_TEXT } from '../../words/gas-page-text.ts'
 import { useSettings } from '../settings/settings-store.ts'
 import { siteAltitude } from '../settings/site-altitude.ts'
-import { bedsideDraw } from './bedside-draw.ts'
 import { CylinderCard } from './cylinder-card.tsx'
 import { EXAMPLE_CYLINDER, newCylinder } from './cylinder-form.ts'
 import type { KeptForm } from './kept-form.ts'
 import { useKeptForm, withoutRow, withRow } from './kept-form.ts'
+import { useBedsideDraw } from './use-bedside-draw.ts'
 import { useGasUnits } from './use-gas-units.ts'
 import { useNow } from './use-now.ts'
 
@@ -18,7 +18,7 @@ const START: KeptForm = { texts: {}, rows: [EXAMPLE_CYLINDER] }
 export function CylindersPart() {
   const { form, change } = useKeptForm('cylinders', START)
   const [before, setBefore] = useState<KeptForm | null>(null)
-  const bedside = useMemo(() => bedsideDraw(localStorage), [])
+  const bedside = useBedsideDraw()
   const units = useGasUnits()
   const { altitudeM } = siteAltitude(useSettings().altitudeTyped)
   const now = useNow()

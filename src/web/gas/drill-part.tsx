@@ -17,10 +17,13 @@ import {
 } from '../../words/gas-ward-text.ts'
 import { setUpShortText } from '../../words/set-up-text.ts'
 import { supplyTexts } from '../../words/supply-text.ts'
+import { useShelf } from '../shelf/shelf-store.ts'
 import { ChoiceField } from '../parts/choice-field.tsx'
-import type { GasApi } from './gas-api.ts'
+import type { GasApi, WardRequest } from './gas-api.ts'
 import { GasRefused } from './gas-refused.tsx'
 import { useKeptForm } from './kept-form.ts'
+import { followed } from './read-form.ts'
+import { ShelfSaid } from './shelf-said.tsx'
 import { useGasAnswer } from './use-gas-answer.ts'
 import { useGasUnits } from './use-gas-units.ts'
 import { useWard } from './use-ward.ts'
@@ -30,13 +33,17 @@ const START = { texts: { failure: 'pipeline-oxygen' }, rows: [] }
 
 export function DrillPart() {
   const chosen = useWard()
+  const { shelf } = useShelf()
   const { form, change } = useKeptForm('drill', START)
   const failure = FAILURES.find((one) => one === form.texts['failure']) ?? 'pipeline-oxygen'
   const ask = useCallback(
-    async (core: Remote<GasApi>, ward: WardFile) => await core.drill(ward),
+    async (core: Remote<GasApi>, request: WardRequest) => await core.drill(request),
     [],
   )
-  const answer = useGasAnswer(chosen.ward, ask)
+  const answer = useGasAnswer(
+    followed(chosen.ward, (ward): WardRequest => ({ ward, shelf })),
+    ask,
+  )
   return (
     <>
       <p className="section-help">{DRILL_TEXT.help()}</p>
@@ -50,13 +57,14 @@ export function DrillPart() {
             choices={FAILURES.map((one) => ({ value: one, text: failureName(one) }))}
           />
           <WardChoice chosen={chosen} />
+          <ShelfSaid />
         </div>
         <div className="gas-result">
           {answer.kind === 'refused' ? <GasRefused problems={answer.problems} /> : null}
           {answer.kind === 'failed' ? <p className="must-act">{answer.failure}</p> : null}
           {answer.kind === 'answered' ? (
             <Sheet
-              ward={answer.question}
+              ward={answer.question.ward}
               beds={answer.value.byFailure[failure]}
               failure={failure}
               isStale={answer.isStale}

@@ -1,4 +1,5 @@
 // What the Gas page asks the core for, across the border of its worker. Leaves out how it is carried.
+import type { Shelf } from '../../kit/shelf.ts'
 import type { Course, TransferPlan, TransferQuestion } from '../../supply/transfer.ts'
 import type { LightsOut } from '../../supply/lights-out.ts'
 import type { WardDemand } from '../../supply/ward-demand.ts'
@@ -6,8 +7,7 @@ import type { WardFile } from '../../supply/ward.ts'
 import type { Answer } from '../worker/core-api.ts'
 
 export interface TransferRequest {
-  /** The shelf is the worker's to add. */
-  readonly question: Omit<TransferQuestion, 'shelf'>
+  readonly question: TransferQuestion
   /** The leg that stands still, where one does. */
   readonly stopLegIndex: number | null
 }
@@ -17,6 +17,12 @@ export interface TransferAnswer {
   readonly stopped: { readonly course: Course; readonly isCovered: boolean } | null
 }
 
+/** A ward with the shelf whose meters and sources stand at its beds. */
+export interface WardRequest {
+  readonly ward: WardFile
+  readonly shelf: Shelf
+}
+
 /** The demand with its simulation as numbers alone: a function does not cross the border. */
 export type WardSummary = Omit<WardDemand, 'simulation'> & {
   readonly simulation: Omit<WardDemand['simulation'], 'shareAbove'>
@@ -24,7 +30,7 @@ export type WardSummary = Omit<WardDemand, 'simulation'> & {
 }
 
 export interface GasApi {
-  readonly ward: (ward: WardFile) => Answer<WardSummary>
-  readonly drill: (ward: WardFile) => Answer<LightsOut>
+  readonly ward: (request: WardRequest) => Answer<WardSummary>
+  readonly drill: (request: WardRequest) => Answer<LightsOut>
   readonly transfer: (request: TransferRequest) => Answer<TransferAnswer>
 }

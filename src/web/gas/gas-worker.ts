@@ -1,6 +1,5 @@
 // The worker in which the core of the Gas page runs, so that the page keeps answering. Leaves out when it is asked.
 import { expose } from 'comlink'
-import { DEMO_SHELF } from '../../kit/demo-shelf/demo-shelf.ts'
 import { lightsOut } from '../../supply/lights-out.ts'
 import { wardDemand } from '../../supply/ward-demand.ts'
 import { planTransfer, whenItStandsStill } from '../../supply/transfer.ts'
@@ -8,9 +7,9 @@ import { answered } from '../worker/answered.ts'
 import type { GasApi } from './gas-api.ts'
 
 const api: GasApi = {
-  ward: (ward) =>
+  ward: (request) =>
     answered(() => {
-      const { simulation, ...demand } = wardDemand({ ward, shelf: DEMO_SHELF })
+      const { simulation, ...demand } = wardDemand(request)
       const { shareAbove, ...numbers } = simulation
       return {
         ...demand,
@@ -18,10 +17,10 @@ const api: GasApi = {
         shareAboveDesign: shareAbove(demand.designLpm),
       }
     }),
-  drill: (ward) => answered(() => lightsOut(ward, DEMO_SHELF)),
+  drill: ({ ward, shelf }) => answered(() => lightsOut(ward, shelf)),
   transfer: ({ question, stopLegIndex }) =>
     answered(() => {
-      const plan = planTransfer({ ...question, shelf: DEMO_SHELF })
+      const plan = planTransfer(question)
       return {
         plan,
         stopped: stopLegIndex === null ? null : whenItStandsStill(plan, { legIndex: stopLegIndex }),

@@ -11,16 +11,17 @@ import {
   onChoiceText,
 } from '../../words/gas-transfer-choices.ts'
 import { legHeading, TRANSFER_TEXT } from '../../words/gas-transfer-text.ts'
-import { setUpOnNowText } from '../../words/set-up-text.ts'
 import { legName, mrSafetyName } from '../../words/supply-names.ts'
 import { Fold } from '../parts/fold.tsx'
 import type { BedsideDraw } from './bedside-draw.ts'
+import { BedsideSaid } from './bedside-said.tsx'
 import { pressureUnitOf } from './cylinder-form.ts'
 import { GasChoice, GasNumber, GasText } from './gas-fields.tsx'
 import type { GasForm } from './gas-fields.tsx'
 import { withMovedRow, withoutRow, withRow } from './kept-form.ts'
 import type { FormStore, KeptForm, Texts } from './kept-form.ts'
 import type { FieldProblem } from './read-form.ts'
+import { ShelfSaid } from './shelf-said.tsx'
 import { STORE_RULES, storePrefix } from './store-form.ts'
 import {
   hasScanner,
@@ -119,9 +120,7 @@ function OnFields({ form, bedside }: { readonly form: GasForm; readonly bedside:
         name="on"
         choices={ON_CHOICES.map((choice) => ({ value: choice, text: onChoiceText(choice) }))}
       />
-      {on === 'bedside' && bedside.kind === 'drawn' ? (
-        <p className="field-help">{setUpOnNowText(bedside.setUp)}</p>
-      ) : null}
+      {on === 'bedside' ? <BedsideSaid bedside={bedside} /> : <ShelfSaid />}
       <div className="pair">
         {ON_FIELDS[on].map((name) => (
           <GasNumber key={name} form={form} name={name} unit={ruleUnit(TRANSFER_RULES[name])} />

@@ -1,13 +1,16 @@
 // A transfer as typed: start, legs, reserve, and its reading as a question to the core. Leaves out the store of cylinders.
+import type { Shelf } from '../../kit/shelf.ts'
 import type { SetUpOnNow } from '../../patient/case.ts'
-import { ALTITUDE_M_MAX, ALTITUDE_M_MIN, barometricPressureKpa } from '../../physics/atmosphere.ts'
+import { ALTITUDE_M_MAX, ALTITUDE_M_MIN } from '../../physics/atmosphere.ts'
 import { MR_SAFETIES } from '../../supply/store.ts'
 import type { MrSafety } from '../../supply/store.ts'
 import type { PlannedLeg } from '../../supply/transfer-leg.ts'
 import type { LegKind } from '../../supply/transport.ts'
-import { AIR_O2_FRACTION, STANDARD_PRESSURE_KPA } from '../../units/constants.ts'
+import { AIR_O2_FRACTION } from '../../units/constants.ts'
 import { ON_CHOICES } from '../../words/gas-transfer-choices.ts'
 import type { OnChoice } from '../../words/gas-transfer-choices.ts'
+import type { AirFrom } from '../../words/gas-cylinder-basis.ts'
+import { airAround } from './air-around.ts'
 import type { BedsideDraw } from './bedside-draw.ts'
 import type { TransferRequest } from './gas-api.ts'
 import type { KeptForm, Texts } from './kept-form.ts'
@@ -62,6 +65,7 @@ export const EXAMPLE_TRANSFER: KeptForm = {
 export interface TransferGiven {
   readonly question: TransferRequest['question']
   readonly leaveAt: TimeOfDay
+  readonly airFrom: AirFrom
 }
 
 export function onChoiceOf(texts: Texts): OnChoice {
@@ -94,6 +98,7 @@ export function readTransfer(
     readonly store: ReadForm<StoreGiven>
     readonly now: Date
     readonly siteAltitudeM: number | undefined
+    readonly shelf: Shelf
   },
 ): ReadForm<TransferGiven> {
   const reader = formReader(form.texts, 'transfer')
@@ -102,7 +107,11 @@ export function readTransfer(
   const biasFlowLpm = bias ? reader.optional('biasFlowLpm', TRANSFER_RULES.biasFlowLpm) : undefined
   const factor = reader.number('factor', TRANSFER_RULES.factor)
   const extraMinutes = reader.number('extraMinutes', TRANSFER_RULES.extraMinutes)
-  const altitudeM = reader.optional('altitudeM', ALTITUDE) ?? given.siteAltitudeM
+  const air = airAround({
+    typedAltitudeM: reader.optional('altitudeM', ALTITUDE),
+    isBedsideTaken: onChoiceOf(form.texts) === 'bedside',
+    ...given,
+  })
   const leaveAt = leaveRead(reader, given.now)
   const scanner = hasScanner(form) ? scannerRead(reader, form.texts) : undefined
   const legs = form.rows.map((row, i) => legRead(row, i, setUp, reader))
@@ -112,13 +121,14 @@ export function readTransfer(
   const store = given.store.ok ? given.store.value : undefined
   return readAll(reader, () => ({
     leaveAt,
+    airFrom: air.from,
     question: {
+      shelf: given.shelf,
       setUp,
       legs,
       ...(biasFlowLpm === undefined ? {} : { beside: { biasFlowLpm } }),
       reserve: { factor, extraMinutes },
-      barometricKpa:
-        altitudeM === undefined ? STANDARD_PRESSURE_KPA : barometricPressureKpa(altitudeM),
+      barometricKpa: air.barometricKpa,
       store: store?.rows ?? [],
       leftGaugeKpa: store?.leftGaugeKpa ?? 0,
       readAtC: store?.temperatureC ?? 0,
@@ -160,7 +170,7 @@ function patientOf(
 ): Pick<TransferRequest['question'], 'body' | 'case'> {
   if (onChoiceOf(texts) !== 'bedside' || bedside.kind !== 'drawn') return { body: { ageYears: 40 } }
   const { about } = bedside
-  return { body: { ageYears: about.patient.ageYears }, case: about }
+  return { body: about.patient, case: about }
 }
 
 function leaveRead(reader: FormReader, now: Date): TimeOfDay {

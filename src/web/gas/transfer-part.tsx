@@ -1,11 +1,11 @@
 // The transfer planner: what is typed on one side, cylinders and times on the other, and a sheet to print. Leaves out how it is worked out.
 import type { Remote } from 'comlink'
-import { useCallback, useMemo, useState } from 'react'
+import { useCallback, useState } from 'react'
 import { GAS_TEXT } from '../../words/gas-page-text.ts'
 import { TRANSFER_TEXT } from '../../words/gas-transfer-text.ts'
 import { useSettings } from '../settings/settings-store.ts'
 import { siteAltitude } from '../settings/site-altitude.ts'
-import { bedsideDraw } from './bedside-draw.ts'
+import { useShelf } from '../shelf/shelf-store.ts'
 import type { GasApi, TransferRequest } from './gas-api.ts'
 import { GasRefused } from './gas-refused.tsx'
 import { useKeptForm } from './kept-form.ts'
@@ -14,6 +14,7 @@ import { EXAMPLE_STORE, readStore } from './store-form.ts'
 import { EXAMPLE_TRANSFER, readTransfer } from './transfer-form.ts'
 import { TransferFields } from './transfer-fields.tsx'
 import { TransferRest, TransferResult } from './transfer-result.tsx'
+import { useBedsideDraw } from './use-bedside-draw.ts'
 import { useGasAnswer } from './use-gas-answer.ts'
 import { useGasUnits } from './use-gas-units.ts'
 import { useNow } from './use-now.ts'
@@ -22,12 +23,13 @@ export function TransferPart() {
   const way = useKeptForm('transfer', EXAMPLE_TRANSFER)
   const store = useKeptForm('store', EXAMPLE_STORE)
   const [stopLegIndex, setStopLegIndex] = useState<number | null>(null)
-  const bedside = useMemo(() => bedsideDraw(localStorage), [])
+  const { shelf } = useShelf()
+  const bedside = useBedsideDraw()
   const units = useGasUnits()
   const now = useNow()
   const { altitudeM: siteAltitudeM } = siteAltitude(useSettings().altitudeTyped)
   const stored = readStore(store.form)
-  const read = readTransfer(way.form, { bedside, store: stored, now, siteAltitudeM })
+  const read = readTransfer(way.form, { bedside, store: stored, now, siteAltitudeM, shelf })
   const ask = useCallback(
     async (core: Remote<GasApi>, request: TransferRequest) => await core.transfer(request),
     [],
@@ -49,6 +51,7 @@ export function TransferPart() {
           answer: answer.value,
           isStale: answer.isStale,
           leaveAt: read.value.leaveAt,
+          airFrom: read.value.airFrom,
           stopLegIndex,
           onStop: setStopLegIndex,
           units,

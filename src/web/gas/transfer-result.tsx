@@ -17,10 +17,12 @@ import {
   wayText,
   worstText,
 } from '../../words/gas-transfer-text.ts'
+import { airLine } from '../../words/gas-cylinder-basis.ts'
+import type { AirFrom } from '../../words/gas-cylinder-basis.ts'
 import { setUpText } from '../../words/set-up-text.ts'
 import { legName } from '../../words/supply-names.ts'
 import { supplyText, supplyTexts } from '../../words/supply-text.ts'
-import { clockTimeText, gasPressureText } from '../../words/supply-value.ts'
+import { airPressureText, clockTimeText, gasPressureText } from '../../words/supply-value.ts'
 import type { GasUnits } from '../../words/supply-value.ts'
 import { Fold } from '../parts/fold.tsx'
 import { Lines } from '../parts/lines.tsx'
@@ -33,6 +35,7 @@ export interface TransferResultProps {
   readonly answer: TransferAnswer
   readonly isStale: boolean
   readonly leaveAt: TimeOfDay
+  readonly airFrom: AirFrom
   readonly stopLegIndex: number | null
   readonly onStop: (legIndex: number | null) => void
   readonly units: GasUnits
@@ -295,11 +298,11 @@ function legLines(plan: TransferPlan, leaveAt: TimeOfDay): readonly string[] {
   )
 }
 
-function basisLines({ request, answer, units }: TransferResultProps): readonly string[] {
+function basisLines({ request, answer, airFrom, units }: TransferResultProps): readonly string[] {
   const { question } = request
   const first = answer.plan.legs[0]?.setUp ?? null
   return [
-    ...(first === null ? [] : [TRANSFER_TEXT.onIt(setUpText(first))]),
+    ...(first === null ? [] : [TRANSFER_TEXT.onIt(setUpText(first, question.shelf))]),
     ...transferBasisLines({
       factor: answer.plan.reserve.factor,
       extraMinutes: answer.plan.reserve.extraMinutes,
@@ -310,6 +313,7 @@ function basisLines({ request, answer, units }: TransferResultProps): readonly s
           : gasPressureText(question.gaugeErrorKpa, units),
       temperatureC: question.readAtC,
     }),
+    airLine(airFrom, airPressureText(question.barometricKpa)),
     ...answer.plan.choice.notUsed.map(({ row, reason }) =>
       TRANSFER_TEXT.notTaken(cylinderKindText(row, units), supplyText(reason, units)),
     ),

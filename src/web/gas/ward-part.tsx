@@ -19,11 +19,14 @@ import { supplyTexts } from '../../words/supply-text.ts'
 import { drawText, hoursText } from '../../words/supply-value.ts'
 import { Facts } from '../parts/facts.tsx'
 import type { Fact } from '../parts/facts.tsx'
+import { useShelf } from '../shelf/shelf-store.ts'
 import { Fold } from '../parts/fold.tsx'
 import { Lines } from '../parts/lines.tsx'
 import { Picture } from '../parts/picture.tsx'
-import type { GasApi, WardSummary } from './gas-api.ts'
+import type { GasApi, WardRequest, WardSummary } from './gas-api.ts'
 import { GasRefused } from './gas-refused.tsx'
+import { followed } from './read-form.ts'
+import { ShelfSaid } from './shelf-said.tsx'
 import { useGasAnswer } from './use-gas-answer.ts'
 import { useGasUnits } from './use-gas-units.ts'
 import { useWard } from './use-ward.ts'
@@ -31,20 +34,32 @@ import { WardChoice } from './ward-choice.tsx'
 
 export function WardPart() {
   const chosen = useWard()
-  const ask = useCallback(async (core: Remote<GasApi>, ward: WardFile) => await core.ward(ward), [])
-  const answer = useGasAnswer(chosen.ward, ask)
+  const { shelf } = useShelf()
+  const ask = useCallback(
+    async (core: Remote<GasApi>, request: WardRequest) => await core.ward(request),
+    [],
+  )
+  const answer = useGasAnswer(
+    followed(chosen.ward, (ward): WardRequest => ({ ward, shelf })),
+    ask,
+  )
   return (
     <>
       <p className="section-help">{WARD_TEXT.help()}</p>
       <section className="gas-card" aria-label={WARD_TEXT.picture()}>
         <div className="gas-form">
           <WardChoice chosen={chosen} />
+          <ShelfSaid />
         </div>
         <div className="gas-result">
           {answer.kind === 'refused' ? <GasRefused problems={answer.problems} /> : null}
           {answer.kind === 'failed' ? <p className="must-act">{answer.failure}</p> : null}
           {answer.kind === 'answered' ? (
-            <WardResult ward={answer.question} summary={answer.value} isStale={answer.isStale} />
+            <WardResult
+              ward={answer.question.ward}
+              summary={answer.value}
+              isStale={answer.isStale}
+            />
           ) : null}
         </div>
       </section>
