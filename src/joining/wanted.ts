@@ -31,14 +31,14 @@ export function wantedOf(setUp: SetUp): Wanted {
     size: setUp.size,
     sourceId: source.id,
     humidification: setUp.humidification,
-    ...flowOf(source, setUp.flow),
+    ...flowWanted(source, setUp.flow),
     ...(setO2Fraction === null ? {} : { o2Fraction: setO2Fraction }),
     ...(over === null ? {} : { overFlowLpm: nominalLpm(source, over.flow) ?? 0 }),
   }
 }
 
 /** At flush the most that may come, so that limits hold for it. */
-function flowOf(source: SourceRow, flow: FlowStep): Pick<Wanted, 'flowLpm' | 'isFlush'> {
+export function flowWanted(source: SourceRow, flow: FlowStep): Pick<Wanted, 'flowLpm' | 'isFlush'> {
   if (flow.kind === 'scale') return { flowLpm: flow.flowLpm }
   const flush = flushOf(source)
   assert(flush !== null, 'flush step only on a meter with flush')

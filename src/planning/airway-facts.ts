@@ -14,7 +14,10 @@ export function isBypassed(family: FamilyId, airway: AirwayState): boolean {
   return drawsByNeckAlone || (INTERFACE_FAMILIES[family].opening === 'neck' && neckInUse(airway))
 }
 
-export function airwayFactsOf(about: Case, family: FamilyId): AirwayFacts {
+export function airwayFactsOf(
+  about: Pick<Case, 'patient' | 'breathing'>,
+  family: FamilyId,
+): AirwayFacts {
   const { patient, breathing } = about
   const kind = airwayKind(patient.airway)
   return {

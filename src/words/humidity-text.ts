@@ -145,7 +145,7 @@ export function humidityFactLines(answer: HumidityAnswer): readonly string[] {
     requirementText(answer.requirement),
     waterUseText(answer),
     ...answer.condensate.map(condensateText),
-    say('mg/L of gas at body conditions: 37 °C, saturated'),
+    say('for each litre of gas at body conditions: 37 °C, saturated'),
   ].filter((line) => line !== null)
 }
 

@@ -86,14 +86,23 @@ describe('building a chain', () => {
 
 describe('looking for a chain, beside the page', () => {
   it('says that it looks, takes the next pick meanwhile, and answers the newest', async () => {
+    // It may stand there for a moment only, so that all that stood there is kept.
+    await page.evaluate(() => {
+      const seen: string[] = []
+      Object.assign(globalThis, { seenHeadings: seen })
+      new MutationObserver(() => {
+        seen.push(document.querySelector('.chain-answer h2')?.textContent ?? '')
+      }).observe(document.body, { childList: true, subtree: true, characterData: true })
+    })
     await page.getByLabel('Humidifier', { exact: true }).selectOption('none')
     await page.getByLabel('Interface and size').selectOption('t-piece-with-limb/adult')
     await page.getByLabel('Gas source').selectOption('nebuliser-double')
-    await page.getByRole('heading', { name: /below is still the one before/ }).waitFor()
     await page.getByLabel('Interface and size').selectOption('simple-mask/adult')
     await page.getByLabel('Gas source').selectOption('wall-15')
     await page.getByRole('heading', { name: /It can be joined/ }).waitFor()
     expect(await picture()).toContain('Simple mask')
+    const seen = await page.evaluate(() => Reflect.get(globalThis, 'seenHeadings'))
+    expect(seen).toContain('Looking for the chain; below is still the one before.')
   })
 
   it('says when its worker cannot start, keeps the picks, and tries again when asked', async () => {
@@ -108,6 +117,34 @@ describe('looking for a chain, beside the page', () => {
     await fresh.getByRole('heading', { name: /joined|missing/ }).waitFor()
     expect(await fresh.getByLabel('Humidifier', { exact: true }).inputValue()).toBe('bubble')
     await context.close()
+  })
+})
+
+describe('from the set-up in sight on Bedside', () => {
+  it('begins with its parts, its patient and its ward, and can be left for a usual patient', async () => {
+    await page.goto(app.url)
+    await page.getByRole('link', { name: 'Chain of parts' }).click()
+    await page.getByRole('heading', { name: /It can be joined/ }).waitFor()
+    expect(await page.locator('.chain-patient').innerText()).toMatch(
+      /^For the patient on Bedside: 67 years, .*mouth and nose\.$/,
+    )
+    expect(await page.getByLabel('Ward', { exact: true }).inputValue()).toBe('heron')
+    expect(await page.getByLabel('Flow', { exact: true }).inputValue()).toBe('3')
+    expect(await picture()).toMatch(/Nasal cannula.*Patient: nose/)
+    expect(await page.locator('.chain-water').innerText()).toMatch(/Water at the airway about \d/)
+    expect(await accessibilityFaults(page)).toEqual([])
+    await page.getByText('a usual one').click()
+    expect(await page.getByRole('radiogroup', { name: 'Airway' }).count()).toBe(1)
+    expect(new URL(page.url()).search).toBe('')
+  })
+
+  it('opens with the interface an address names, on whatever feeds it, and says what the shelf has not', async () => {
+    await open('/chain?interface=tracheostomy-mask')
+    await page.getByLabel('Airway').or(page.locator('.chain-form')).first().waitFor()
+    expect(await page.getByLabel('Interface and size').inputValue()).toBe('tracheostomy-mask/adult')
+    expect(await page.getByLabel('Gas source').inputValue()).toMatch(/nebuliser|blender|ventilator/)
+    await open('/chain?source=no-such-thing')
+    await page.getByText(/The address asks for no-such-thing/).waitFor()
   })
 })
 

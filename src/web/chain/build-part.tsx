@@ -1,53 +1,108 @@
-// Picks interface, source and humidifier and shows the chain, what to borrow, or why not. Leaves out the practice.
+// Picks interface, source and humidifier, for the patient on Bedside or a usual one, and asks for the chain. Leaves out what is said of it, and the practice.
 import type { Remote } from 'comlink'
 import { useMemo, useState } from 'react'
-import type { ChainAnswer, SolveQuestion } from '../../joining/solve-chains.ts'
+import { useSearchParams } from 'wouter'
 import type { Shelf } from '../../kit/shelf.ts'
 import { barometricPressureKpa } from '../../physics/atmosphere.ts'
-import { chainSvg } from '../../pictures/chain-picture.ts'
-import { CHAIN_PAGE, chainResultText } from '../../words/chain-page-text.ts'
-import { mendText, refusalText } from '../../words/joining-refusals.ts'
-import {
-  CHAIN_WORDS,
-  chainRemarkText,
-  missingPartText,
-  partText,
-} from '../../words/joining-text.ts'
+import { CHAIN_PAGE, notOnShelfText } from '../../words/chain-page-text.ts'
 import { problemLineText } from '../../words/web-form-text.ts'
 import { BrokeOff } from '../parts/broke-off.tsx'
-import { Fold } from '../parts/fold.tsx'
-import { Lines } from '../parts/lines.tsx'
-import { Picture } from '../parts/picture.tsx'
+import { useSettings } from '../settings/settings-store.ts'
+import { siteAltitude } from '../settings/site-altitude.ts'
 import { useShelf } from '../shelf/shelf-store.ts'
-import type { ChainApi, SolvedChain } from '../worker/chain-api.ts'
+import type { ChainApi, ChainAsked } from '../worker/chain-api.ts'
 import { useChainAnswer } from '../worker/use-chain-answer.ts'
+import { bedsidePatient } from './bedside-patient.ts'
+import type { BedsidePatient } from './bedside-patient.ts'
 import { BuildForm } from './build-form.tsx'
-import { pickedFrom } from './chain-choice.ts'
-import type { Picked } from './chain-choice.ts'
+import { readSearch } from './chain-address.ts'
+import { FIRST_CHOICE, notTaken, pickedFrom } from './chain-choice.ts'
+import type { ChainChoice, Picked } from './chain-choice.ts'
+import { ChainResult } from './chain-result.tsx'
 import { keepChoice, keptChoice } from './chain-store.ts'
+import { wholePicks } from './whole-picks.ts'
 
 export function BuildPart() {
   const { shelf } = useShelf()
-  const [choice, setChoice] = useState(() => keptChoice(localStorage))
-  const picked = useMemo(() => pickedFrom(shelf, choice), [shelf, choice])
+  const [search, setSearch] = useSearchParams()
+  const bedside = useBedsidePatient(shelf)
+  const [picks, setPicks] = useState(() => firstPicks(bedside))
+  const address = search.toString()
+  const patient = bedside.kind === 'patient' ? bedside : null
+  const about = patient?.about ?? null
+  const { choice } = picks
+  // An address is taken once; then the picks are the reader's own.
+  if (address !== '' && address !== picks.address) {
+    const named = wholePicks({ shelf, named: readSearch(address), before: choice, about })
+    setPicks({ choice: { ...choice, ...named }, address })
+  }
+  const picked = useMemo(() => pickedFrom(shelf, choice, about), [shelf, choice, about])
   if (picked === null) return null
+  const choose = (chosen: ChainChoice): void => {
+    setPicks({ choice: chosen, address: '' })
+    keepChoice(localStorage, chosen)
+    if (address !== '') setSearch({}, { replace: true })
+  }
+  const missed = picks.address === '' ? [] : notTaken(readSearch(picks.address), picked)
   return (
     <div className="chain-build">
-      <BuildForm
-        shelf={shelf}
-        picked={picked}
-        onChoose={(chosen) => {
-          setChoice(chosen)
-          keepChoice(localStorage, chosen)
-        }}
-      />
-      <Answer shelf={shelf} picked={picked} />
+      <BuildForm shelf={shelf} picked={picked} bedside={bedside} onChoose={choose} />
+      <div className="chain-found">
+        {missed.length === 0 ? null : <p role="alert">{notOnShelfText(missed)}</p>}
+        <Answer shelf={shelf} picked={picked} barometricKpa={pressureFor(picked, patient, shelf)} />
+      </div>
     </div>
   )
 }
 
-function Answer({ shelf, picked }: { readonly shelf: Shelf; readonly picked: Picked }) {
-  const question = useMemo(() => questionOf(shelf, picked), [shelf, picked])
+function useBedsidePatient(shelf: Shelf): BedsidePatient {
+  const siteAltitudeM = siteAltitude(useSettings().altitudeTyped).altitudeM
+  return useMemo(
+    () => bedsidePatient({ storage: localStorage, shelf, siteAltitudeM }),
+    [shelf, siteAltitudeM],
+  )
+}
+
+interface Picks {
+  readonly choice: ChainChoice
+  /** The address from which they were taken; empty once the reader has picked. */
+  readonly address: string
+}
+
+/** What was picked before; where another set-up has come in sight on Bedside since, that one. */
+function firstPicks(bedside: BedsidePatient): Picks {
+  const kept = keptChoice(localStorage)
+  if (bedside.kind !== 'patient') return { choice: kept ?? FIRST_CHOICE, address: '' }
+  const { inSight, wardId } = bedside
+  const before = kept ?? { ...FIRST_CHOICE, wardId }
+  const choice =
+    inSight === before.begunFrom
+      ? before
+      : { ...before, ...readSearch(inSight), patient: 'bedside', begunFrom: inSight }
+  return { choice, address: '' }
+}
+
+/** Where the patient lies, else where the shelf stands. */
+function pressureFor(
+  picked: Picked,
+  bedside: Extract<BedsidePatient, { kind: 'patient' }> | null,
+  shelf: Shelf,
+): number {
+  const ofCase = picked.about === bedside?.about ? bedside.barometricKpa : null
+  return ofCase ?? barometricPressureKpa(shelf.altitudeM ?? 0)
+}
+
+interface AnswerProps {
+  readonly shelf: Shelf
+  readonly picked: Picked
+  readonly barometricKpa: number
+}
+
+function Answer({ shelf, picked, barometricKpa }: AnswerProps) {
+  const question = useMemo(
+    () => questionOf({ shelf, picked, barometricKpa }),
+    [shelf, picked, barometricKpa],
+  )
   const waited = useChainAnswer({ slot: 'chain', question, ask })
   switch (waited.kind) {
     case 'failed':
@@ -57,86 +112,19 @@ function Answer({ shelf, picked }: { readonly shelf: Shelf; readonly picked: Pic
     case 'waiting':
       return <output>{CHAIN_PAGE.working()}</output>
     case 'answered':
-      return <Solved shelf={shelf} solved={waited.value} isStale={waited.isStale} />
+      return <ChainResult shelf={shelf} solved={waited.value} isStale={waited.isStale} />
   }
 }
 
-const ask = async (core: Remote<ChainApi>, question: SolveQuestion) => await core.solve(question)
+const ask = async (core: Remote<ChainApi>, asked: ChainAsked) => await core.solve(asked)
 
-function questionOf(shelf: Shelf, { wanted, patient, choice }: Picked): SolveQuestion {
+function questionOf({ shelf, picked, barometricKpa }: AnswerProps): ChainAsked {
+  const { wanted, about, choice } = picked
   return {
     shelf,
     wanted,
-    patient,
-    barometricKpa: barometricPressureKpa(shelf.altitudeM ?? 0),
+    about: { patient: about.patient, breathing: about.breathing },
+    barometricKpa,
     ...(choice.wardId === '' ? {} : { wardId: choice.wardId }),
   }
-}
-
-function Solved(props: {
-  readonly shelf: Shelf
-  readonly solved: SolvedChain
-  readonly isStale: boolean
-}) {
-  const { shelf, solved, isStale } = props
-  const { answer } = solved
-  const others = answer.kind === 'chains' ? answer.alternatives.length : 0
-  return (
-    <section className="chain-answer" aria-live="polite" aria-busy={isStale}>
-      <h2>{isStale ? CHAIN_PAGE.workingStale() : chainResultText(answer.kind, others)}</h2>
-      <div className="chain-solved" data-stale={isStale}>
-        <Reasons answer={answer} shelf={shelf} />
-        <Picture draw={(widthPx) => drawn(solved, widthPx)} />
-        <Details answer={answer} />
-      </div>
-    </section>
-  )
-}
-
-/** What is missing or wrong stands above the picture. */
-function Reasons({ answer, shelf }: { readonly answer: ChainAnswer; readonly shelf: Shelf }) {
-  if (answer.kind === 'missing')
-    return <Lines lines={answer.missing.map((one) => missingPartText(one, shelf.wards))} />
-  if (answer.kind !== 'refused') return null
-  return (
-    <ul className="lines">
-      {answer.refusals.map((refusal) => (
-        <li key={refusal.code}>
-          {refusalText(refusal)}
-          <span className="chain-mend">
-            {CHAIN_WORDS.mend}: {mendText(refusal)}
-          </span>
-        </li>
-      ))}
-    </ul>
-  )
-}
-
-function drawn({ answer, nearestCheck }: SolvedChain, widthPx: number): string {
-  if (answer.kind === 'chains') return chainSvg({ ...answer.best, widthPx })
-  if (answer.kind === 'missing') return chainSvg({ ...answer.withThem, widthPx })
-  if (answer.nearest === null || nearestCheck === null) return ''
-  return chainSvg({ chain: answer.nearest, check: nearestCheck, widthPx })
-}
-
-function Details({ answer }: { readonly answer: ChainAnswer }) {
-  if (answer.kind !== 'chains') return null
-  const remarks = answer.best.check.remarks.map(chainRemarkText)
-  return (
-    <>
-      {remarks.length === 0 ? null : (
-        <section>
-          <h3>{CHAIN_WORDS.remarks}</h3>
-          <Lines lines={remarks} />
-        </section>
-      )}
-      {answer.alternatives.length === 0 ? null : (
-        <Fold heading={CHAIN_WORDS.alternatives}>
-          <Lines
-            lines={answer.alternatives.map(({ chain }) => chain.parts.map(partText).join(' → '))}
-          />
-        </Fold>
-      )}
-    </>
-  )
 }

@@ -4,17 +4,18 @@ import type { ChainChoice } from './chain-choice.ts'
 
 const KEY = 'oxwright.chain.1'
 
-export function keptChoice(storage: Pick<Storage, 'getItem'>): ChainChoice {
+/** Null where nothing was picked yet. */
+export function keptChoice(storage: Pick<Storage, 'getItem'>): ChainChoice | null {
   try {
     const kept: unknown = JSON.parse(storage.getItem(KEY) ?? 'null')
-    if (typeof kept !== 'object' || kept === null) return FIRST_CHOICE
+    if (typeof kept !== 'object' || kept === null) return null
     const texts = Object.entries(kept).filter(
       ([key, value]) => key in FIRST_CHOICE && typeof value === 'string',
     )
     return { ...FIRST_CHOICE, ...Object.fromEntries(texts) }
   } catch {
     // Blocked storage or a broken entry: the page starts with its own choice.
-    return FIRST_CHOICE
+    return null
   }
 }
 

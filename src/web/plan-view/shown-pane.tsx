@@ -18,9 +18,7 @@ const HumidityLine = lazy(async () => ({
   default: (await import('./humidity-line.tsx')).HumidityLine,
 }))
 
-const SheetButton = lazy(async () => ({
-  default: (await import('../sheet/sheet-button.tsx')).SheetButton,
-}))
+const Doors = lazy(async () => ({ default: (await import('./doors.tsx')).Doors }))
 
 export interface ShownPaneProps {
   readonly request: PlanRequest
@@ -57,7 +55,7 @@ export function ShownPane(props: ShownPaneProps) {
     >
       <Water request={request} shown={shown} tweak={tweak} />
       <PinButtons shown={shown} tweak={tweak} pins={pins} />
-      <ToSheet request={request} shown={shown} tweak={tweak} />
+      <WaysOn request={request} shown={shown} tweak={tweak} />
     </ShownCard>
   )
 }
@@ -78,13 +76,13 @@ function Water({ request, shown, tweak }: TriedProps) {
 }
 
 /** Looked up when the dials stand still, so that a drag never waits for it. */
-function ToSheet({ request, shown, tweak }: TriedProps) {
+function WaysOn({ request, shown, tweak }: TriedProps) {
   const setUp = useMemo(() => tweakedSetUp(shown.row.setUp, tweak), [shown, tweak])
   const settled = useSettled(setUp)
   if (settled !== setUp) return null
   return (
     <Suspense fallback={null}>
-      <SheetButton request={request} setUp={settled} />
+      <Doors request={request} setUp={settled} />
     </Suspense>
   )
 }

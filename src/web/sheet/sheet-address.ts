@@ -1,6 +1,7 @@
 // The address of a sheet on this page: what the set-up in sight would be asked by, and what the address in force asks. Leaves out making the sheet.
 import { useSyncExternalStore } from 'react'
 import { candidateSetUps } from '../../kit/build-set-ups.ts'
+import type { CandidateSetUp } from '../../kit/build-set-ups.ts'
 import { stepCode } from '../../kit/flow-steps.ts'
 import type { SetUp } from '../../kit/set-up.ts'
 import type { Case } from '../../patient/case.ts'
@@ -14,11 +15,14 @@ import { keptDraft, keptTypedAt } from '../case/draft-store.ts'
 import type { PlanRequest } from '../worker/core-api.ts'
 import { SHEET_PATH } from './sheet-path.ts'
 
-/** The shelf's own id of a set-up, of this very source or, for one typed at the bed, of one of its kind; undefined where the shelf builds none. */
-export function candidateIdOf(setUp: SetUp, { shelf, wardId }: PlanRequest): string | undefined {
+/** A set-up as the shelf builds it, of this very source or, for one typed at the bed, of one of its kind; undefined where the shelf builds none. */
+export function candidateOf(
+  setUp: SetUp,
+  { shelf, wardId }: PlanRequest,
+): CandidateSetUp | undefined {
   const alike = candidateSetUps(shelf, wardId).filter((one) => isAlike(one.setUp, setUp))
   const same = alike.find((one) => one.setUp.source.id === setUp.source.id)
-  return (same ?? alike[0])?.id
+  return same ?? alike[0]
 }
 
 function isAlike(one: SetUp, other: SetUp): boolean {

@@ -2,24 +2,32 @@
 import { expose } from 'comlink'
 import { checkChain } from '../../joining/check-chain.ts'
 import { solveChains } from '../../joining/solve-chains.ts'
-import type { SolveQuestion } from '../../joining/solve-chains.ts'
+import { chainHumidity } from '../../planning/chain-humidity.ts'
 import { shelfHumidity } from '../../planning/shelf-humidity.ts'
 import { sheetChain } from '../../sheet/sheet-chain.ts'
 import { makeSheet } from '../../sheet/sheet.ts'
 import type { SheetAnswer } from '../../sheet/sheet.ts'
 import { answered } from './answered.ts'
-import type { ChainApi, SheetAsked, SolvedChain } from './chain-api.ts'
+import type { ChainApi, ChainAsked, SheetAsked, SolvedChain } from './chain-api.ts'
 
 const api: ChainApi = {
-  solve: (question) => answered(() => solved(question)),
+  solve: (asked) => answered(() => solved(asked)),
   sheet: (asked) => answered(() => sheetFor(asked)),
   humidity: (question) => answered(() => shelfHumidity(question)),
 }
 
-function solved(question: SolveQuestion): SolvedChain {
-  const answer = solveChains(question)
-  if (answer.kind !== 'refused' || answer.nearest === null) return { answer, nearestCheck: null }
-  return { answer, nearestCheck: checkChain({ ...question, chain: answer.nearest }) }
+function solved({ about, ...asked }: ChainAsked): SolvedChain {
+  const { barometricKpa } = asked
+  const { patient } = about
+  const answer = solveChains({ ...asked, patient })
+  if (answer.kind === 'refused') {
+    const { nearest } = answer
+    const nearestCheck =
+      nearest === null ? null : checkChain({ chain: nearest, patient, barometricKpa })
+    return { answer, nearestCheck, water: null }
+  }
+  const { chain } = answer.kind === 'chains' ? answer.best : answer.withThem
+  return { answer, nearestCheck: null, water: chainHumidity({ chain, about, barometricKpa }) }
 }
 
 function sheetFor({ request, plan, shelf }: SheetAsked): SheetAnswer {

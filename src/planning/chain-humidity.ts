@@ -1,0 +1,19 @@
+// Water along a chain for a patient of whom little or much is known. Leaves out how the chain was found (joining).
+import { humidityOf } from '../humidity/humidity-of.ts'
+import type { HumidityAnswer } from '../humidity/humidity-of-path.ts'
+import { familyOfChain, flowOfChain } from '../humidity/path-of-chain.ts'
+import type { Chain } from '../joining/chain.ts'
+import type { Case } from '../patient/case.ts'
+import { airwayFactsOf } from './airway-facts.ts'
+
+/** Null at flush, whose flow nobody knows. The chain ends in an interface. As humidityOf. */
+export function chainHumidity(question: {
+  readonly chain: Chain
+  readonly about: Pick<Case, 'patient' | 'breathing'>
+  readonly barometricKpa: number
+}): HumidityAnswer | null {
+  const { chain, about, barometricKpa } = question
+  if (flowOfChain(chain) === null) return null
+  const airway = airwayFactsOf(about, familyOfChain(chain))
+  return humidityOf({ chain, barometricKpa, airway })
+}
