@@ -26,7 +26,7 @@ const ajv = new Ajv2020({
   strictRequired: false,
   allowUnionTypes: true,
 })
-for (const name of ['case', 'plan', 'chain']) {
+for (const name of ['case', 'plan', 'humidity', 'chain']) {
   const text = readFileSync(join(ROOT, 'schema', `${name}.schema.json`), 'utf8')
   ajv.addSchema(JSON.parse(text) as object) // Safe: compiling it shows that it is a schema.
 }
@@ -37,6 +37,13 @@ function faults(value: unknown): readonly string[] {
   void validate(value)
   return (validate.errors ?? []).map((one) => `${one.instancePath} ${one.message ?? ''}`)
 }
+
+interface WaterTold {
+  readonly water: { readonly lines: readonly string[] } | null
+}
+
+/** With plain spaces for those that do not break. */
+const plain = (text: string): string => text.replaceAll(/\s+/g, ' ')
 
 describe('oxwright chain', () => {
   it('names the parts from the outlet to the patient, each with its join', () => {
@@ -83,6 +90,28 @@ describe('oxwright chain', () => {
     const answer = JSON.parse(out) as { readonly answer: { readonly kind: string } } // Safe: the schema is checked next.
     expect(faults(answer)).toEqual([])
     expect(answer.answer.kind).toBe(kind)
+  })
+
+  it('tells the water of the chain as the verb humidity does, from bottle to shortfall', () => {
+    const words = [
+      'examples/tracheostomy-mask.json',
+      '--ward',
+      'plover',
+      '--set-up',
+      'tracheostomy-mask/adult@nebuliser#10:0.4',
+      '--room-temperature',
+      '22',
+    ]
+    const text = cli(['chain', ...words])
+    expect({ code: text.code, err: text.err }).toEqual({ code: EXIT.ok, err: '' })
+    const block = text.out.slice(text.out.indexOf('Water at the airway'))
+    expect(plain(block)).toMatch(/of 33 mg\/L required/)
+    expect(plain(block)).toMatch(/a full bottle lasts about/)
+    expect(plain(block)).toMatch(/condensate about \d+ mL\/h/)
+    const told = JSON.parse(cli(['chain', ...words, '--json']).out) as WaterTold // Safe: the schema is checked next.
+    expect(faults(told)).toEqual([])
+    const alone = JSON.parse(cli(['humidity', ...words, '--json']).out) as WaterTold['water']
+    expect(told.water?.lines).toEqual(alone?.lines)
   })
 
   it('refuses with the reason and what mends it', () => {

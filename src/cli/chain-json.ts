@@ -1,4 +1,5 @@
 // The answer of `oxwright chain` as JSON (schema/chain.schema.json): codes and numbers, and each code in words beside it. Leaves out shelf rows.
+import type { HumidityAnswer } from '../humidity/humidity-of-path.ts'
 import type { Chain } from '../joining/chain.ts'
 import { endsOf } from '../joining/check-joins.ts'
 import { matingRule } from '../joining/mating-rules.ts'
@@ -6,6 +7,7 @@ import type { Refusal } from '../joining/refusal.ts'
 import type { ChainAnswer, CheckedChain, MissingPart } from '../joining/solve-chains.ts'
 import { mendText, refusalText } from '../words/joining-refusals.ts'
 import { chainRemarkText } from '../words/joining-text.ts'
+import { toldHumidity } from './humidity-json.ts'
 import { jsonText } from './json-output.ts'
 import { toldHead } from './json-parts.ts'
 import type { PlanWords } from './plan-question.ts'
@@ -17,12 +19,15 @@ export function chainJson(options: {
   readonly version: string
   readonly setUpId: string
   readonly answer: ChainAnswer
+  readonly water: HumidityAnswer | null
 }): string {
+  const { water } = options
   return jsonText({
     format: CHAIN_JSON_FORMAT,
     ...toldHead(options),
     setUpId: options.setUpId,
     answer: toldAnswer(options.answer),
+    water: water === null ? null : toldHumidity(water),
   })
 }
 

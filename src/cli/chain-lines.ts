@@ -1,7 +1,9 @@
 // A chain as lines for a terminal: parts in order with each join and its ends, ways out, pressure, remarks; what is missing; why not. Leaves out its words.
+import type { HumidityAnswer } from '../humidity/humidity-of-path.ts'
 import type { ChainAnswer, CheckedChain } from '../joining/solve-chains.ts'
 import { placed } from '../joining/chain.ts'
 import type { Shelf } from '../kit/shelf.ts'
+import { humidityFlushText } from '../words/humidity-text.ts'
 import { mendText, refusalText } from '../words/joining-refusals.ts'
 import {
   CHAIN_WORDS,
@@ -12,16 +14,26 @@ import {
   partText,
 } from '../words/joining-text.ts'
 import { translated } from '../words/say.ts'
+import { waterLines } from './humidity-lines.ts'
 import { bulleted, indented, section } from './table.ts'
 
 export interface ChainToPrint {
   readonly answer: ChainAnswer
+  /** Null where no chain is found, and at flush, whose flow nobody knows. */
+  readonly water: HumidityAnswer | null
   readonly shelf: Shelf
   /** The set-up in words. */
   readonly title: string
 }
 
-export function chainLines({ answer, shelf, title }: ChainToPrint): readonly string[] {
+export function chainLines(print: ChainToPrint): readonly string[] {
+  const { answer, water } = print
+  if (answer.kind === 'refused') return answerLines(print)
+  const said = water === null ? bulleted([humidityFlushText()]) : waterLines(water)
+  return [...answerLines(print), ...section(CHAIN_WORDS.water, said)]
+}
+
+function answerLines({ answer, shelf, title }: ChainToPrint): readonly string[] {
   const head = indented(title, 0)
   switch (answer.kind) {
     case 'chains':

@@ -21,6 +21,14 @@ const WEIGHTS = ['breach', 'ask', 'do', 'note'] as const
 export function humidityLines({ setUp, answer, given }: HumidityToTell): readonly string[] {
   return [
     ...indented(setUpText(setUp, given.shelf), 0),
+    ...waterLines(answer),
+    ...section(CLI_WORDS.cautions, bulleted(STANDING_CAUTIONS)),
+  ]
+}
+
+/** Water, rules and what the numbers rest on. */
+export function waterLines(answer: HumidityAnswer): readonly string[] {
+  return [
     ...bulleted(humidityFactLines(answer)),
     ...WEIGHTS.flatMap((weight) =>
       section(
@@ -29,6 +37,5 @@ export function humidityLines({ setUp, answer, given }: HumidityToTell): readonl
       ),
     ),
     ...section(HUMIDITY_HEADINGS.assumed, bulleted(answer.assumptions.map(assumptionText))),
-    ...section(CLI_WORDS.cautions, bulleted(STANDING_CAUTIONS)),
   ]
 }

@@ -1,9 +1,11 @@
-// `oxwright chain CASE`: the parts from outlet to patient for one set-up, what is missing and who has it, or why they cannot be joined. Leaves out choosing the set-up.
+// `oxwright chain CASE`: the parts from outlet to patient for one set-up with their water, what is missing and who has it, or why they cannot be joined. Leaves out choosing the set-up.
 import { checkChain } from '../joining/check-chain.ts'
 import { solveChains } from '../joining/solve-chains.ts'
 import type { ChainAnswer } from '../joining/solve-chains.ts'
+import type { HumidityAnswer } from '../humidity/humidity-of-path.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import { barometricPressureKpa } from '../physics/atmosphere.ts'
+import { chainHumidity } from '../planning/chain-humidity.ts'
 import { makePlan } from '../planning/plan.ts'
 import { chainSvg } from '../pictures/chain-picture.ts'
 import { remarkText } from '../words/remark-text.ts'
@@ -19,9 +21,10 @@ import { bulleted } from './table.ts'
 import { writeText } from './terminal.ts'
 import { COMMON_OPTIONS, SHELF_OPTIONS } from './verb.ts'
 import type { Verb, VerbRun } from './verb.ts'
+import { WATER_OPTIONS, waterWords } from './water-words.ts'
 
 export const chainVerb: Verb = {
-  options: { ...COMMON_OPTIONS, ...SHELF_OPTIONS, 'set-up': 'text' },
+  options: { ...COMMON_OPTIONS, ...SHELF_OPTIONS, 'set-up': 'text', ...WATER_OPTIONS },
   takesCase: true,
   run: (run) => {
     const given = planWords(run)
@@ -30,12 +33,14 @@ export const chainVerb: Verb = {
       run.terminal.err(`${bulleted(chosen.reasons).join('\n')}\n`)
       return EXIT.nothingReaches
     }
-    const answer = solved(given, chosen.setUp)
+    const barometricKpa = pressureAt(given)
+    const answer = solved(given, chosen.setUp, barometricKpa)
+    const water = waterOf(answer, { about: given.case, barometricKpa, ...waterWords(run.words) })
     const title = setUpText(chosen.setUp, given.shelf)
     run.terminal.out(
       run.words.switches.has('json')
-        ? chainJson({ given, version: run.version, setUpId: chosen.id, answer })
-        : chainLines({ answer, shelf: given.shelf, title }).join('\n'),
+        ? chainJson({ given, version: run.version, setUpId: chosen.id, answer, water })
+        : chainLines({ answer, water, shelf: given.shelf, title }).join('\n'),
     )
     const svgPath = run.words.texts.get('svg')
     if (svgPath !== undefined) writeText(svgPath, pictureOf(answer, given))
@@ -63,16 +68,29 @@ function chosenSetUp({ words }: VerbRun, given: PlanWords): Chosen {
   return first ?? { reasons: plan.missing.map(remarkText) }
 }
 
-function solved(given: PlanWords, setUp: SetUp): ChainAnswer {
-  const { site, patient } = given.case
-  const altitudeM = site.altitudeM ?? given.shelf.altitudeM ?? 0
+function solved(given: PlanWords, setUp: SetUp, barometricKpa: number): ChainAnswer {
   return solveChains({
     shelf: given.shelf,
     wanted: setUp,
-    patient,
-    barometricKpa: site.barometricPressureKpa ?? barometricPressureKpa(altitudeM),
+    patient: given.case.patient,
+    barometricKpa,
     ...(given.wardId === undefined ? {} : { wardId: given.wardId }),
   })
+}
+
+function pressureAt({ case: { site }, shelf }: PlanWords): number {
+  const altitudeM = site.altitudeM ?? shelf.altitudeM ?? 0
+  return site.barometricPressureKpa ?? barometricPressureKpa(altitudeM)
+}
+
+/** Along the best chain, or the one with what is missing. */
+function waterOf(
+  answer: ChainAnswer,
+  around: Omit<Parameters<typeof chainHumidity>[0], 'chain'>,
+): HumidityAnswer | null {
+  if (answer.kind === 'refused') return null
+  const { chain } = answer.kind === 'chains' ? answer.best : answer.withThem
+  return chainHumidity({ ...around, chain })
 }
 
 /** The best chain, or the nearest with what is wrong with it. */

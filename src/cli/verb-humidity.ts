@@ -10,11 +10,9 @@ import { humidityLines } from './humidity-lines.ts'
 import { namedCandidate } from './named-candidate.ts'
 import { planWords } from './plan-question.ts'
 import type { PlanWords } from './plan-question.ts'
-import { decimal } from './quantities.ts'
 import { COMMON_OPTIONS } from './verb.ts'
 import type { Verb } from './verb.ts'
-
-const PER_CENT = 100
+import { WATER_OPTIONS, waterWords } from './water-words.ts'
 
 export const humidityVerb: Verb = {
   options: {
@@ -22,25 +20,19 @@ export const humidityVerb: Verb = {
     shelf: 'text',
     ward: 'text',
     'set-up': 'text',
-    'room-temperature': 'text',
-    'room-humidity': 'text',
-    heater: 'text',
+    ...WATER_OPTIONS,
   },
   takesCase: true,
   run: (run) => {
     const { words, terminal, version } = run
     const given = planWords(run)
     const setUp = setUpFor(given, words.texts.get('set-up'))
-    const roomHumidityPercent = decimal(words, 'room-humidity')
     const answer = shelfHumidity({
       case: given.case,
       setUp,
       shelf: given.shelf,
       ...(given.wardId === undefined ? {} : { wardId: given.wardId }),
-      roomTemperatureC: decimal(words, 'room-temperature') ?? null,
-      roomRelativeHumidityFraction:
-        roomHumidityPercent === undefined ? null : roomHumidityPercent / PER_CENT,
-      heaterTemperatureC: decimal(words, 'heater') ?? null,
+      ...waterWords(words),
     })
     if (answer === null) {
       terminal.err(`${humidityFlushText()}\n`)

@@ -11,9 +11,13 @@ export function chainHumidity(question: {
   readonly chain: Chain
   readonly about: Pick<Case, 'patient' | 'breathing'>
   readonly barometricKpa: number
+  /** Null or absent: not known. */
+  readonly roomTemperatureC?: number | null
+  readonly roomRelativeHumidityFraction?: number | null
+  readonly heaterTemperatureC?: number | null
 }): HumidityAnswer | null {
-  const { chain, about, barometricKpa } = question
+  const { about, ...asked } = question
+  const { chain } = asked
   if (flowOfChain(chain) === null) return null
-  const airway = airwayFactsOf(about, familyOfChain(chain))
-  return humidityOf({ chain, barometricKpa, airway })
+  return humidityOf({ ...asked, airway: airwayFactsOf(about, familyOfChain(chain)) })
 }

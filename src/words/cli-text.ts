@@ -25,6 +25,12 @@ const COMMON: readonly OptionHelp[] = [
   { option: '--help', help: say('this text') },
 ]
 
+const WATER = [
+  { option: '--room-temperature C', help: say('temperature of the room, °C') },
+  { option: '--room-humidity PERCENT', help: say('relative humidity of the room, %') },
+  { option: '--heater C', help: say('gas leaving the heater as set, °C; not its plate') },
+] as const
+
 const SHELF: readonly OptionHelp[] = [
   {
     option: '--shelf FILE',
@@ -89,9 +95,7 @@ export const VERB_HELP = {
         help: say('the ward’s own shelf, JSON, YAML or CSV (default: the demo shelf)'),
       },
       { option: '--ward ID', help: say('only what this ward can take from its place') },
-      { option: '--room-temperature C', help: say('temperature of the room, °C') },
-      { option: '--room-humidity PERCENT', help: say('relative humidity of the room, %') },
-      { option: '--heater C', help: say('gas leaving the heater as set, °C; not its plate') },
+      ...WATER,
       ...COMMON,
     ],
     examples: [
@@ -241,7 +245,9 @@ export const VERB_HELP = {
   },
   chain: {
     usage: 'chain CASE',
-    summary: say('the parts from gas outlet to patient in order, what is missing and who has it'),
+    summary: say(
+      'the parts from gas outlet to patient in order and their water, what is missing and who has it',
+    ),
     options: [
       {
         option: '--set-up ID',
@@ -250,6 +256,7 @@ export const VERB_HELP = {
         ),
       },
       ...SHELF,
+      ...WATER,
       { option: '--svg FILE', help: say('write the picture of the chain') },
       ...COMMON,
     ],

@@ -104,6 +104,7 @@ export const CHAIN_WORDS = {
   waysOut: say('Ways out for surplus and expired gas'),
   pressure: say('Pressure behind the source'),
   leakPoints: say('Joints that come apart most easily'),
+  water: say('Water at the airway'),
   remarks: say('Mind'),
   alternatives: say('Alternatives'),
   missing: say('Missing'),
