@@ -282,6 +282,15 @@ const REQUIREMENTS: readonly Requirement[] = [
     says: /heater on only with gas flowing/i,
   },
   {
+    name: 'exchanger off while a drug is nebulised',
+    when: (s) =>
+      s.facts.hasExchanger &&
+      s.about.patient.changes.includes('nebulised-drug') &&
+      !(isAtNeck(s) && (isHeated(s) || kind(s) === 'jet-nebuliser')),
+    phase: 'fit',
+    says: /drug being nebulised: exchanger off meanwhile, back on/i,
+  },
+  {
     name: 'water in the hose drained away',
     when: (s) => isHeated(s) || kind(s) === 'jet-nebuliser',
     phase: 'each-shift',

@@ -268,6 +268,9 @@ export const CHANGE_ALIASES: Aliases = {
   eating: 'must-eat-and-talk',
   talking: 'must-eat-and-talk',
   secretions: 'thick-or-bloody-secretions',
+  nebulised: 'nebulised-drug',
+  nebulizeddrug: 'nebulised-drug',
+  nebulising: 'nebulised-drug',
 }
 
 export const GOAL_ALIASES: Aliases = {

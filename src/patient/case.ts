@@ -39,6 +39,7 @@ export const CHANGES = [
   'base-of-skull-fracture',
   'thick-or-bloody-secretions',
   'new-tracheostomy',
+  'nebulised-drug',
 ] as const
 export type InterfaceChange = (typeof CHANGES)[number]
 

@@ -29,7 +29,8 @@ export function airwayFactsOf(
     tracheostomyAgeDays: patient.tracheostomyAgeDays ?? null,
     wearsExchanger: wearsExchanger(patient.airway),
     returnsThroughNeck: kind === 'laryngectomy' || kind === 'tracheostomy-cuff-up',
-    nebulisesDrug: null,
+    // Not ticked is not known: nobody says that no drug is given.
+    nebulisesDrug: patient.changes.includes('nebulised-drug') ? true : null,
     tidalVolumeMl: breathing.tidalVolumeMl ?? null,
   }
 }
@@ -45,7 +46,8 @@ function isNewOpening({ airway, changes, tracheostomyAgeDays }: Patient): boolea
   return tracheostomyAgeDays === undefined ? null : tracheostomyAgeDays <= NEW_OPENING_DAYS_MAX
 }
 
-function wearsExchanger(airway: AirwayState): boolean {
+/** A heat and moisture exchanger sits on tube or stoma. */
+export function wearsExchanger(airway: AirwayState): boolean {
   if (airway.route === 'natural') return false
   return airway.route === 'laryngectomy'
     ? airway.heatMoistureExchanger

@@ -3,6 +3,7 @@ import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import type { Case } from '../patient/case.ts'
 import { airwayKind, neckInUse } from '../physiology/airway-state.ts'
+import { wearsExchanger } from './airway-facts.ts'
 import { goalReason } from './goal-reasons.ts'
 import type { Band, Remark } from './plan-types.ts'
 
@@ -46,6 +47,8 @@ export function planCautions(about: Case): readonly Remark[] {
   if (goal.kind === 'saturation') lines.push(remark('OXIMETER_LIMITS'))
   if (patient.changes.includes('facial-burn-or-injury')) lines.push(remark('BURN_AIRWAY_MAY_SWELL'))
   if (patient.changes.includes('vomiting-risk')) lines.push(remark('VOMITING_UNDER_MASK'))
+  if (wearsExchanger(patient.airway) && patient.changes.includes('nebulised-drug'))
+    lines.push(remark('EXCHANGER_OFF_WHILE_NEBULISED'))
   return lines
 }
 

@@ -125,6 +125,7 @@ export const CHANGE_NAMES: Names<InterfaceChange> = {
   'base-of-skull-fracture': say('base-of-skull fracture'),
   'thick-or-bloody-secretions': say('thick or bloody secretions'),
   'new-tracheostomy': say('new tracheostomy'),
+  'nebulised-drug': say('a drug is being nebulised'),
 }
 
 export const SECRETION_NAMES: Names<Secretions> = {

@@ -55,6 +55,10 @@ export const PLAN_CAUTION_TEXTS: RemarkTexts = {
     say(
       'Risk of vomiting: a mask can hold vomit at the mouth; keep it in sight and easy to take off.',
     ),
+  EXCHANGER_OFF_WHILE_NEBULISED: () =>
+    say(
+      'A drug is being nebulised: take the heat and moisture exchanger off meanwhile, and put it back afterwards.',
+    ),
 }
 
 /** The caution that goes with the reason for a goal. */

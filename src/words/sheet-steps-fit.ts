@@ -7,6 +7,8 @@ import { flowOf } from './sheet-value.ts'
 
 export const FIT_STEP_TEXTS: RemarkTexts = {
   EXPLAIN: () => say('Say what you do; sitting up if that is allowed.'),
+  EXCHANGER_OFF_FOR_DRUG: () =>
+    say('Drug being nebulised: exchanger off meanwhile, back on afterwards.'),
   EXCHANGER_OFF_FIRST: () =>
     say('Take the heat and moisture exchanger off first: never together with this humidifier.'),
   SUCTION_FIRST: () => say('Suction first; the way through the neck is clean and open.'),

@@ -4,6 +4,14 @@ import type { AirwayFacts } from '../../src/humidity/facts.ts'
 import { humidityOfPath } from '../../src/humidity/humidity-of-path.ts'
 import type { HumidityAnswer, HumidityQuestion } from '../../src/humidity/humidity-of-path.ts'
 import type { Stage } from '../../src/humidity/water-path.ts'
+import { candidateSetUps } from '../../src/kit/build-set-ups.ts'
+import { DEMO_SHELF } from '../../src/kit/demo-shelf/demo-shelf.ts'
+import type { Case } from '../../src/patient/case.ts'
+import { readCase } from '../../src/patient/read-case.ts'
+import { airwayFactsOf } from '../../src/planning/airway-facts.ts'
+import { planCautions } from '../../src/planning/cautions.ts'
+import { sheetFacts } from '../../src/sheet/facts.ts'
+import { stepsFor } from '../../src/sheet/step-table.ts'
 
 const NECK: AirwayFacts = {
   isBypassed: true,
@@ -90,5 +98,45 @@ describe('humidity at the neck', () => {
     const drug = { airway: { ...NECK, nebulisesDrug: true } }
     expect(codes(ask([EXCHANGER], drug))).toContain('EXCHANGER_OFF_FOR_NEBULISED_DRUG')
     expect(codes(ask([EXCHANGER]))).toContain('CHANGE_SOAKED_EXCHANGER')
+  })
+
+  it('hears of a nebulised drug from the case, in plan and sheet', () => {
+    const about = (changes: readonly string[], heatMoistureExchanger: boolean): Case => {
+      const tube = { cuff: 'up', heatMoistureExchanger }
+      const airway = { route: 'tracheostomy', nose: 'open', tube }
+      const read = readCase({
+        version: 1,
+        patient: { ageYears: 60, weightKg: 70, retentionRisk: 'none', airway, changes },
+        breathing: { state: 'rest' },
+        goal: { kind: 'saturation', lowPercent: 92, highPercent: 96 },
+      })
+      if (!read.ok) throw new Error(JSON.stringify(read.problems))
+      return read.case
+    }
+    const facts = (one: Case) => airwayFactsOf(one, 't-piece')
+    expect(facts(about(['nebulised-drug'], true)).nebulisesDrug).toBe(true)
+    expect(facts(about([], true)).nebulisesDrug).toBeNull()
+    const cautions = (one: Case) => planCautions(one).map(({ code }) => code)
+    const code = 'EXCHANGER_OFF_WHILE_NEBULISED'
+    expect(cautions(about(['nebulised-drug'], true))).toContain(code)
+    expect(cautions(about(['nebulised-drug'], false))).not.toContain(code)
+    expect(cautions(about([], true))).not.toContain(code)
+    const setUp = candidateSetUps(DEMO_SHELF).find(
+      (one) => one.setUp.family === 'tracheostomy-mask' && one.setUp.humidification === 'none',
+    )?.setUp
+    if (setUp === undefined) throw new Error('the demo shelf has no tracheostomy mask')
+    const steps = (one: Case) =>
+      stepsFor({
+        ...sheetFacts({
+          about: one,
+          setUp,
+          shelf: DEMO_SHELF,
+          isReadingUsed: false,
+          hasHoldRate: false,
+        }),
+        humidifier: 'none',
+      }).map(({ id }) => id)
+    expect(steps(about(['nebulised-drug'], true))).toContain('EXCHANGER_OFF_FOR_DRUG')
+    expect(steps(about([], true))).not.toContain('EXCHANGER_OFF_FOR_DRUG')
   })
 })

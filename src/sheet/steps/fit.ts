@@ -14,6 +14,25 @@ export const FIT_STEPS: readonly Step[] = [
     known: 'common-practice',
   },
   {
+    id: 'EXCHANGER_OFF_FOR_DRUG',
+    phase,
+    place: 'bed',
+    when: [
+      {
+        hasExchanger: [true],
+        changes: ['nebulised-drug'],
+        opening: ['nose', 'face', 'head'],
+      },
+      {
+        hasExchanger: [true],
+        changes: ['nebulised-drug'],
+        opening: ['neck'],
+        humidifier: ['none', 'bubble', 'collar'],
+      },
+    ],
+    known: 'common-practice',
+  },
+  {
     id: 'SUCTION_FIRST',
     phase,
     place: 'bed',
