@@ -132,7 +132,11 @@ function waterRemarks({ chain }: RemarkQuestion, at: number): readonly ChainRema
   if (one === undefined || tube === null || tube === undefined) return []
   if (tube.isHeated || tube.lengthM < LOOP_HANGS_M.value) return []
   if (!isMoistBefore(chain, at)) return []
-  const values = { part: one.part.label, trap: tube.hasWaterTrap ? 'yes' : 'no' }
+  const values = {
+    part: one.part.label,
+    lengthM: tube.lengthM,
+    trap: tube.hasWaterTrap ? 'yes' : 'no',
+  }
   return [{ code: 'WATER_IN_LOOP', values, ...TRADE }]
 }
 
