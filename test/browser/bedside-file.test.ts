@@ -15,6 +15,7 @@ import { parsedExample } from '../support/examples.ts'
 import { ROOT } from '../support/files.ts'
 import {
   answered,
+  brokenByPages,
   faultsInBothLooks,
   openBedside,
   refused,
@@ -248,6 +249,10 @@ describe('bedside, on paper', () => {
     const pdf = await page.pdf({ format: 'A4' })
     expect(pdf.subarray(0, 5).toString()).toBe('%PDF-')
     await page.emulateMedia({ media: 'screen' })
+  })
+
+  it('breaks over pages without laying anything over anything', async () => {
+    expect(await brokenByPages(page)).toEqual([])
   })
 })
 

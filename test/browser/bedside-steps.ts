@@ -160,3 +160,29 @@ export async function overlaps(page: Page): Promise<readonly string[]> {
     return found
   })
 }
+
+/** A4 less its margins, at the 96 pixels an inch that browsers print by. */
+const PAPER = { width: 703, height: 1031 } as const
+
+/** Grids and rows of boxes that a page break may go through, as they would be printed: browsers then lay their parts
+ *  over each other. What stands on one line, or may not be broken and is no longer than a page, is no danger. */
+export async function brokenByPages(page: Page): Promise<readonly string[]> {
+  await page.setViewportSize(PAPER)
+  await page.emulateMedia({ media: 'print' })
+  const found = await page.locator('main, main *').evaluateAll((all, pagePx) => {
+    const LINE_PX = 48
+    const mayBreak = (one: Element): boolean => {
+      for (let at: Element | null = one; at !== null; at = at.parentElement) {
+        const { breakInside } = getComputedStyle(at)
+        if (breakInside === 'avoid') return at.getBoundingClientRect().height > pagePx
+      }
+      return true
+    }
+    return all
+      .filter((one) => /^(?:inline-)?(?:grid|flex)$/.test(getComputedStyle(one).display))
+      .filter((one) => one.getBoundingClientRect().height > LINE_PX && mayBreak(one))
+      .map((one) => `${one.tagName} ${one.className}`)
+  }, PAPER.height)
+  await page.emulateMedia({ media: 'screen' })
+  return found
+}
