@@ -183,6 +183,6 @@ export async function brokenByPages(page: Page): Promise<readonly string[]> {
       .filter((one) => one.getBoundingClientRect().height > LINE_PX && mayBreak(one))
       .map((one) => `${one.tagName} ${one.className}`)
   }, PAPER.height)
-  await page.emulateMedia({ media: 'screen' })
+  await page.emulateMedia({ media: null })
   return found
 }

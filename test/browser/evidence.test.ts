@@ -5,7 +5,7 @@ import { EVIDENCE_ROWS } from '../../src/evidence/all-rows.ts'
 import { INTERFACE_FAMILIES } from '../../src/kit/interface-families.ts'
 import { accessibilityFaults, openApp, watchForErrors } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
-import { sidewaysPx } from './bedside-steps.ts'
+import { brokenByPages, sidewaysPx } from './bedside-steps.ts'
 
 let app: OpenedApp
 let page: Page
@@ -163,7 +163,7 @@ describe('evidence page', () => {
     expect(await page.locator('.family').first().isVisible()).toBe(true)
     expect(await page.locator('.check-row').first().isVisible()).toBe(true)
     expect(await page.locator('.filters').isVisible()).toBe(false)
-    await page.emulateMedia({ media: 'screen' })
+    expect(await brokenByPages(page)).toEqual([])
   })
 
   it('has raised no error in the console', () => {
