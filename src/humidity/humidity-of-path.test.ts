@@ -145,7 +145,7 @@ describe('water at the airway', () => {
     ])
     expect(answer.aerosolMgPerLBtps.middle).toBeGreaterThan(5)
     expect(answer.temperatureC.middle).toBeLessThan(22)
-    expect(answer.shortfall.verdict).toBe('short')
+    expect(answer.shortfall.mgPerL.low).toBeGreaterThan(0)
   })
 
   it('needs more water higher up, where the metered litre grows', () => {
@@ -206,6 +206,31 @@ describe('required content', () => {
   ] as const)('of %s', (_, airway, family, flowLpm, least) => {
     const answer = ask([], { airway, family, flowLpm })
     expect(answer.requirement.leastMgPerL).toBe(least)
+  })
+
+  it.each([
+    [
+      'a jet nebuliser',
+      [{ kind: 'nebuliser', isHeated: false, ...VESSEL }],
+      'NEBULISER_NOT_MEASURED',
+    ],
+    ['a heated jet', [{ kind: 'nebuliser', isHeated: true, ...VESSEL }], 'NEBULISER_NOT_MEASURED'],
+    ['unheated water', [{ kind: 'pass-over', ...VESSEL }], 'PASS_OVER_NOT_MEASURED'],
+    ['a collar', [{ kind: 'entrainment', airPerGas: 3, hasCollar: true }], 'COLLAR_NOT_MEASURED'],
+  ] as const)('is not judged for %s, whose water no measurement judges', (_, stages, code) => {
+    const { shortfall } = ask(stages)
+    expect(shortfall).toMatchObject({ verdict: 'not-measured', notMeasured: [code] })
+    expect(ask(stages, { airway: ADULT, flowLpm: 2 }).shortfall.verdict).toBe('not-required')
+  })
+
+  it('is not judged for an exchanger with the cuff not up, and is for a label, a bottle and dry gas', () => {
+    const exchanger = [{ kind: 'exchanger', partId: 'x', labelMgPerL: null }] as const
+    const beside = { airway: { ...NECK, returnsThroughNeck: false } }
+    expect(ask(exchanger, beside).shortfall.notMeasured).toEqual(['EXCHANGER_BESIDE_NOT_MEASURED'])
+    const labelled = { kind: 'nebuliser', isHeated: false, ...VESSEL, labelMgPerL: 30 } as const
+    expect(ask([labelled]).shortfall).toMatchObject({ verdict: 'short', notMeasured: [] })
+    expect(ask([{ kind: 'bubble', ...VESSEL }]).shortfall.verdict).toBe('short')
+    expect(ask([]).shortfall.verdict).toBe('short')
   })
 
   it('of an exchanger alone on a bypassed airway is 30 mg/L, which most exchangers miss', () => {

@@ -15,6 +15,7 @@ import {
   ROOM_TEMPERATURE_C_MIN,
 } from './facts.ts'
 import type { AirwayFacts, RoomFacts } from './facts.ts'
+import { notMeasuredIn } from './not-measured.ts'
 import { requirementFor } from './required-content.ts'
 import type { Requirement } from './required-content.ts'
 import { runPath } from './run-path.ts'
@@ -101,7 +102,11 @@ export function humidityOfPath(question: HumidityQuestion): HumidityAnswer {
     ...water,
     streamLpmBtps: runs.middle.stream.flowLpmBtps,
     requirement,
-    shortfall: shortfallOf(water.vapourMgPerLBtps, requirement),
+    shortfall: shortfallOf({
+      vapour: water.vapourMgPerLBtps,
+      requirement,
+      notMeasured: notMeasuredIn(used),
+    }),
     ...waterUseOf(path, runs),
     condensate,
     rules: appliedRules({

@@ -82,8 +82,12 @@ describe('a bedside sheet', () => {
     const { chain, water } = sheetFor(request)
     expect(chain?.[0]).toBe('Oxygen outlet')
     expect(chain?.at(-1)).toBe('Tracheostomy mask')
-    // An unheated jet brings room-warm gas to a bypassed airway, which wants 33 mg/L at least [ISOHumidifiers2017].
-    expect(water).toMatchObject({ verdict: 'short', leastMgPerL: 33 })
+    // A bypassed airway wants 33 mg/L at least [ISOHumidifiers2017]; no measurement judges what a jet brings.
+    expect(water).toMatchObject({
+      verdict: 'not-measured',
+      notMeasured: ['NEBULISER_NOT_MEASURED'],
+      leastMgPerL: 33,
+    })
     expect(water?.emptyAt).toMatch(/^2026-11-25T1[4-9]:/)
     expect(sheet.water?.emptyAt).toBeNull()
   })

@@ -1,7 +1,7 @@
 // Water that reaches the airway on a sheet, against what is wanted, and the clock time by which a full vessel may be empty. Leaves out the model of humidity.
 import { humidityOf } from '../humidity/humidity-of.ts'
 import type { HumidityBand } from '../humidity/band.ts'
-import type { ShortfallVerdict } from '../humidity/shortfall.ts'
+import type { Shortfall, ShortfallVerdict } from '../humidity/shortfall.ts'
 import type { Chain } from '../joining/chain.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import { airwayFactsOf } from '../planning/airway-facts.ts'
@@ -14,6 +14,8 @@ export interface SheetWater {
   /** Null where nothing is required. */
   readonly leastMgPerL: number | null
   readonly verdict: ShortfallVerdict
+  /** What no measurement judges, where that is why there is no verdict. */
+  readonly notMeasured: Shortfall['notMeasured']
   /** Guidelines or local policies differ about what is wanted. */
   readonly isDisputed: boolean
   /** The earliest at which a vessel filled when the sheet was made may be empty; null where none holds water. */
@@ -41,6 +43,7 @@ export function sheetWater(question: {
     vapourMgPerLBtps,
     leastMgPerL: requirement.leastMgPerL,
     verdict: shortfall.verdict,
+    notMeasured: shortfall.notMeasured,
     isDisputed: requirement.isDisputed,
     emptyAt: refillAfterHours === null ? null : clockOf(request.madeAt, refillAfterHours.low),
   }

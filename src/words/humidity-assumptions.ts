@@ -61,6 +61,15 @@ export const HUMIDITY_ASSUMPTION_TEXTS: RemarkTexts = {
     say('worked out, not measured at this bed: look at secretions and listen to the chest'),
 }
 
+/** Why there is no verdict. */
+export const NOT_MEASURED_TEXTS: RemarkTexts = {
+  NEBULISER_NOT_MEASURED: () => say('no measurement judges the water of a jet nebuliser'),
+  PASS_OVER_NOT_MEASURED: () => say('no measurement judges what gas takes up over unheated water'),
+  COLLAR_NOT_MEASURED: () => say('no measurement judges what a collar adds'),
+  EXCHANGER_BESIDE_NOT_MEASURED: () =>
+    say('no measurement judges an exchanger where breath passes beside it'),
+}
+
 export const REQUIREMENT_TEXTS: RemarkTexts = {
   BYPASSED_ACTIVE: () => say('upper airway bypassed'),
   BYPASSED_EXCHANGER: () => say('exchanger on a bypassed airway'),

@@ -2,6 +2,7 @@
 import type { HumidityBand } from '../humidity/band.ts'
 import type { HumidityAnswer } from '../humidity/humidity-of-path.ts'
 import type { Requirement } from '../humidity/required-content.ts'
+import type { Shortfall } from '../humidity/shortfall.ts'
 import type { CondensatePlace } from '../humidity/water-use.ts'
 import { KNOWN_NAMES } from './names.ts'
 import { bandText, numberText, rangeText } from './number-text.ts'
@@ -32,6 +33,8 @@ export function shortfallText(answer: Pick<HumidityAnswer, 'shortfall' | 'requir
   if (answer.requirement.isDisputed && shortfall.verdict === 'short')
     return say('{missing} below that figure; whether it matters is disputed', { missing })
   switch (shortfall.verdict) {
+    case 'not-measured':
+      return notMeasuredText(shortfall, missing)
     case 'enough':
       return say('enough')
     case 'perhaps':
@@ -41,6 +44,18 @@ export function shortfallText(answer: Pick<HumidityAnswer, 'shortfall' | 'requir
     case 'not-required':
       return say('nothing required')
   }
+}
+
+function notMeasuredText({ notMeasured, mgPerL }: Shortfall, missing: string): string {
+  const why = whyNotMeasuredText(notMeasured)
+  return mgPerL.high === 0
+    ? say('not measured: {why}', { why })
+    : say('not measured: {why}; vapour alone {missing} below that figure', { why, missing })
+}
+
+/** What nobody measured, so that no verdict is given. */
+export function whyNotMeasuredText(codes: Shortfall['notMeasured']): string {
+  return codes.map((code) => remarkText({ code, values: {} })).join('; ')
 }
 
 /** Droplets beside the vapour; null where there are hardly any. */

@@ -4,7 +4,11 @@ import type { Reason, Remark } from '../planning/plan-types.ts'
 import { flipText, noGoalText } from './flip-text.ts'
 import { EMERGENCY_TEXTS, GOAL_CAUTION_TEXTS, PLAN_CAUTION_TEXTS } from './remark-cautions.ts'
 import { EXCLUSION_TEXTS } from './remark-exclusions.ts'
-import { HUMIDITY_ASSUMPTION_TEXTS, REQUIREMENT_TEXTS } from './humidity-assumptions.ts'
+import {
+  HUMIDITY_ASSUMPTION_TEXTS,
+  NOT_MEASURED_TEXTS,
+  REQUIREMENT_TEXTS,
+} from './humidity-assumptions.ts'
 import { HUMIDITY_RULE_TEXTS } from './humidity-rules.ts'
 import { GUIDELINE_TEXTS } from './remark-guideline.ts'
 import { PLAN_REMARK_TEXTS } from './remark-plan.ts'
@@ -22,6 +26,7 @@ export const REMARK_TEXTS: RemarkTexts = {
   ...HUMIDITY_TEXTS,
   ...HUMIDITY_RULE_TEXTS,
   ...HUMIDITY_ASSUMPTION_TEXTS,
+  ...NOT_MEASURED_TEXTS,
   ...REQUIREMENT_TEXTS,
   ...GUIDELINE_TEXTS,
   ...PLAN_REMARK_TEXTS,

@@ -1,6 +1,7 @@
 // Clock times of humidifier and cylinder on a sheet, or that they were not worked out. Leaves out how they are worked out.
 import type { Sheet } from '../sheet/sheet.ts'
 import type { SheetWater } from '../sheet/water-clock.ts'
+import { whyNotMeasuredText } from './humidity-text.ts'
 import { bandText, numberText } from './number-text.ts'
 import { remarkText } from './remark-text.ts'
 import { say, translated } from './say.ts'
@@ -36,9 +37,20 @@ function waterLines({ water }: Sheet): readonly SheetFact[] {
   return [{ name: say('Water at the airway'), value }]
 }
 
-function verdictText({ verdict, leastMgPerL, isDisputed }: SheetWater, band: string): string {
+function verdictText(water: SheetWater, band: string): string {
+  const { verdict, leastMgPerL, isDisputed } = water
   if (leastMgPerL === null) return band
   const least = numberText(leastMgPerL, 1)
+  if (verdict === 'not-measured') {
+    const why = whyNotMeasuredText(water.notMeasured)
+    return isDisputed
+      ? say('{band}, not measured: {why}; some want {least} mg/L, views differ', {
+          band,
+          why,
+          least,
+        })
+      : say('{band}, not measured: {why}; at least {least} mg/L wanted', { band, why, least })
+  }
   if (isDisputed && verdict !== 'enough') {
     return say('{band}; some want {least} mg/L, views differ', { band, least })
   }

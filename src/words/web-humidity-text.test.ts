@@ -31,15 +31,22 @@ const NOSE = { route: 'natural', nose: 'open' }
 const TUBE = { route: 'tracheostomy', nose: 'open', tube: { cuff: 'up' } }
 
 describe('the line about water', () => {
-  it('says what comes, what is asked and the shortfall for cool gas into a tube', () => {
-    const cool = setUpWhere(
-      ({ family, humidification, source }) =>
-        family === 'tracheostomy-mask' &&
-        humidification === 'none' &&
-        source.kind !== 'cylinder-regulator',
+  it('says what comes, what is asked and the shortfall for dry gas into a tube', () => {
+    const dry = setUpWhere(
+      ({ family, humidification, flow }) =>
+        family === 'nasal-cannula' && humidification === 'none' && flow.kind === 'scale',
     )
-    expect(lineOf(cool, TUBE)).toMatch(
-      /^Water at the airway [^;]*mg\/L, of 33 mg\/L required; [^;]*missing\.$/,
+    expect(lineOf(dry, TUBE)).toMatch(
+      /^Water at the airway [^;]*mg\/L, of 33 mg\/L required; too dry: [^;]*missing\.$/,
+    )
+  })
+
+  it('gives no verdict on a jet nebuliser, whose water nobody measured, and says so', () => {
+    const mist = setUpWhere(
+      ({ family, source }) => family === 'tracheostomy-mask' && source.kind === 'jet-nebuliser',
+    )
+    expect(lineOf(mist, TUBE)).toMatch(
+      /^Water [^;]*of 33 mg\/L required; not measured: no measurement judges the water of a jet nebuliser; vapour alone [^;]* below that figure\.$/,
     )
   })
 
