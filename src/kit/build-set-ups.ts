@@ -114,7 +114,8 @@ function candidateId(interfaceId: string, size: SizeId, setUp: SetUp): string {
   return `${interfaceId}/${size}@${setUp.source.id}#${stepCode(setUp.flow)}${over}${setting}`
 }
 
-function flowsOf(setUp: SetUp): Pick<CandidateSetUp, 'streamLpm' | 'oxygenUsedLpm'> {
+/** What streams out of a set-up and the oxygen it uses as set, L/min; errors of meters are left to the draws. */
+export function flowsOf(setUp: SetUp): Pick<CandidateSetUp, 'streamLpm' | 'oxygenUsedLpm'> {
   const flowLpm = nominalLpm(setUp.source, setUp.flow) ?? 0
   const overLpm = setUp.over === null ? 0 : (nominalLpm(setUp.source, setUp.over.flow) ?? 0)
   const { setO2Fraction } = setUp

@@ -1,5 +1,5 @@
 // From a case and a shelf to a ranked plan: sample, exclusions, evaluation, order, reasons. The clinician decides.
-import { candidateSetUps } from '../kit/build-set-ups.ts'
+import { candidateSetUps, flowsOf } from '../kit/build-set-ups.ts'
 import type { CandidateSetUp } from '../kit/build-set-ups.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import { printedFraction } from '../kit/printed-fraction.ts'
@@ -21,7 +21,6 @@ import { BY_FRACTION, BY_WORTH, placeByWorth } from './ranking.ts'
 import { bagCollapse } from './bag-collapse.ts'
 import { burdenOf } from './burden.ts'
 import { reassessment } from './reassess.ts'
-import { bandOf } from './score.ts'
 import { gatherTwins } from './twins.ts'
 
 export const MODEL_VERSION = '0.1.0'
@@ -129,7 +128,7 @@ function onNowRow(setting: Setting, about: Case, setUp: SetUp): RankedSetUp {
       id: 'on-now',
       setUp,
       printed,
-      oxygenUsedLpm: bandOf(evaluation.delivered.oxygenUsedLpm).median,
+      oxygenUsedLpm: flowsOf(setUp).oxygenUsedLpm,
     },
     evaluation,
     place: { id: 'on-now', rank: 0, equalGroup: 0, score: 0, burden: [] },

@@ -1,7 +1,7 @@
 // What if: one set-up at another flow or another breathing rate, by the very draws of the plan. Leaves out ranking and how long it holds.
 import type { DeliveredBreath } from '../delivery/delivered-breath.ts'
 import { deliverySample } from '../inference/delivery-points.ts'
-import { candidateSetUps } from '../kit/build-set-ups.ts'
+import { candidateSetUps, flowsOf } from '../kit/build-set-ups.ts'
 import type { CandidateSetUp } from '../kit/build-set-ups.ts'
 import { stepCode } from '../kit/flow-steps.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
@@ -95,7 +95,7 @@ function trialOf(
     effectiveO2Fraction: bandOf(evaluation.effectiveO2Fraction),
     saturationPercent: showsSaturation(setting) ? bandOf(evaluation.shownPercent) : null,
     chance: chanceFor(setting, evaluation),
-    oxygenUsedLpm: candidate?.oxygenUsedLpm ?? bandOf(evaluation.delivered.oxygenUsedLpm).median,
+    oxygenUsedLpm: setUp === null ? 0 : flowsOf(setUp).oxygenUsedLpm,
     printedO2Fraction: setUp === null ? null : printedOf(setUp, candidate),
     isChecked: setUp === null || INTERFACE_FAMILIES[setUp.family].isChecked,
     isOnShelf: setUp === null || candidate !== undefined,
