@@ -160,7 +160,7 @@ export function humidityFactLines(answer: HumidityAnswer): readonly string[] {
     requirementText(answer.requirement),
     waterUseText(answer),
     ...answer.condensate.map(condensateText),
-    say('for each litre of gas at body conditions: 37 °C, saturated'),
+    say('all water is counted for each litre of gas at body conditions: 37 °C, saturated'),
   ].filter((line) => line !== null)
 }
 
