@@ -118,7 +118,7 @@ export const WARD_TEXTS = {
     }),
   STOCK_FORMULA: (v) =>
     say(
-      'Reorder point: smallest stock that covers the use of {days} days in {level} of cases, days independent (common practice).',
+      'Reorder point: smallest stock that covers the use of {days} days in {level} of cases, days independent.',
       {
         days: numberText(numberOf(v, 'leadTimeDays'), 0.5),
         level: percentText(numberOf(v, 'serviceLevel'), 0.1),
