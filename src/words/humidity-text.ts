@@ -154,7 +154,8 @@ export function humidityFlushText(): string {
 export function humidityFactLines(answer: HumidityAnswer): readonly string[] {
   return [
     humidityLineText(answer),
-    shortfallText(answer),
+    // Where none is required, the line has said so.
+    answer.shortfall.verdict === 'not-required' ? null : shortfallText(answer),
     aerosolText(answer),
     temperatureText(answer),
     requirementText(answer.requirement),
