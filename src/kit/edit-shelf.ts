@@ -69,6 +69,12 @@ export function putWard(shelf: Shelf, ward: object): Edited {
   return edited({ ...shelf, wards: replacedAt(shelf.wards, at, ward) }, `wards[${at}]`)
 }
 
+/** The shelf with what it says of the hospital itself: name, altitude, whether all is made up. What is left out is no longer said. */
+export function withHospital(shelf: Shelf, about: object): Edited {
+  const { hospital: _name, altitudeM: _altitude, isInvented: _isInvented, ...rest } = shelf
+  return edited({ ...rest, ...about }, '')
+}
+
 /** Rows that lie in a ward; while there are any it cannot go. */
 export function rowsIn(shelf: Shelf, wardId: string): readonly AnyRow[] {
   return ROW_LISTS.flatMap((list) => rowsOf(shelf, list)).filter(({ place }) => place === wardId)

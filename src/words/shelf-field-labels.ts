@@ -8,6 +8,14 @@ interface ShelfLabel {
 
 const LABELS: Readonly<Record<string, ShelfLabel>> = {
   hospital: { label: say('hospital') },
+  altitudeM: {
+    label: say('altitude'),
+    help: say('for chains; on Bedside the altitude is the patient’s own'),
+  },
+  isInvented: {
+    label: say('everything on it is made up'),
+    help: say('said wherever this shelf is named'),
+  },
   name: { label: say('name of the ward') },
   beds: { label: say('beds') },
   label: { label: say('name on the shelf') },

@@ -1,6 +1,7 @@
 // What the Shelf page says: browsing, counting, adding, editing. Leaves out names of fields and of what lies on the shelf.
 import type { SizeId } from '../kit/family-id.ts'
 import { SIZE_NAMES } from './names.ts'
+import { plainNumberText, withUnit } from './number-text.ts'
 import { say } from './say.ts'
 
 export const SHELF_PAGE = {
@@ -44,6 +45,8 @@ export const SHELF_PAGE = {
   toMend: () => say('This cannot stand on the shelf yet. Nothing typed is lost.'),
   wards: () => say('Wards'),
   addWard: () => say('Add a ward'),
+  toChain: () => say('Show its chain'),
+  editHospital: () => say('Hospital and altitude'),
   draftKept: () => say('Typed and not yet put on the shelf:'),
   draftFirst: () => say('First go on with what was typed before, or forget it: see above.'),
   goOn: () => say('Go on with it'),
@@ -109,4 +112,8 @@ export function bedsText(beds: number): string {
 
 export function entryText(what: string, place: number): string {
   return say('{what} {place}', { what, place })
+}
+
+export function altitudeText(altitudeM: number): string {
+  return say('It lies at {altitude}.', { altitude: withUnit(plainNumberText(altitudeM), 'm') })
 }

@@ -253,6 +253,60 @@ describe('the Shelf page', () => {
     ])
   })
 
+  it('adds an interface and a source by hand, with what they must have alone', async () => {
+    await press('Add to the shelf')
+    await page.getByLabel('What to add').selectOption('interfaces')
+    await press('Add')
+    await page.getByLabel('kind of interface', { exact: true }).selectOption('face-tent')
+    await box('name on the shelf').fill('Tent by hand')
+    await page.getByLabel('where it lies').selectOption('plover')
+    await page.getByLabel('size', { exact: true }).selectOption('adult')
+    await box('how many of this size').fill('2')
+    await press('Put on the shelf')
+    await page.getByText('Added: Tent by hand').waitFor()
+    await press('Add to the shelf')
+    await page.getByLabel('What to add').selectOption('sources')
+    await press('Add')
+    await page.getByLabel('kind', { exact: true }).selectOption('blender')
+    await box('name on the shelf').fill('Blender by hand')
+    await press('Put on the shelf')
+    await page.getByText('This cannot stand on the shelf yet.').waitFor()
+    expect(await page.locator('.field-problem').count()).toBe(5)
+    await page.getByLabel('where it lies').selectOption('everywhere')
+    await box('how many').fill('1')
+    await box('flows that can be set').fill('5; 10; 20')
+    await box('fractions that can be set').fill('0,21; 0,5; 1')
+    await box('error of the flow').fill('0,03')
+    await press('Put on the shelf')
+    await page.getByText('Added: Blender by hand').waitFor()
+  })
+
+  it('leads from a row to its chain', async () => {
+    const label = 'Tent by hand'
+    await card(label).getByRole('button', { name: 'All that is known' }).click()
+    await card(label).getByRole('link', { name: 'Show its chain' }).click()
+    await page.getByRole('heading', { name: 'Chain', exact: true }).waitFor()
+    expect(await page.getByLabel('Interface and size', { exact: true }).inputValue()).toBe(
+      'tent-by-hand/adult',
+    )
+    await page.goBack()
+    await card(label).waitFor()
+  })
+
+  it('says where the hospital lies, and changes its name and altitude', async () => {
+    await press('Hospital and altitude')
+    await box('hospital').fill('Sallowmere Hospital')
+    await numberBox('altitude').fill('99999')
+    await press('Put on the shelf')
+    await page.getByText('This cannot stand on the shelf yet.').waitFor()
+    await numberBox('altitude').fill('12')
+    await press('Put on the shelf')
+    await page.getByText('Changed: Sallowmere Hospital').waitFor()
+    await page
+      .getByText('In use: the shelf of Sallowmere Hospital, invented. It lies at 12 m.')
+      .waitFor()
+  })
+
   it('goes back to the demo shelf after asking', async () => {
     await press('Back to the demo shelf')
     await press('Yes, back to the demo')

@@ -4,8 +4,8 @@ import { ROW_LISTS } from '../../kit/edit-shelf.ts'
 import type { RowList } from '../../kit/edit-shelf.ts'
 import type { RowDraft } from './row-draft.ts'
 
-/** `wards` stands beside the lists of parts. */
-export type DraftList = RowList | 'wards'
+/** `wards` and the hospital itself stand beside the lists of parts. */
+export type DraftList = RowList | 'wards' | 'hospital'
 
 export interface OpenDraft {
   readonly list: DraftList
@@ -42,7 +42,7 @@ function kept(): OpenDraft | null {
 function isOpenDraft(found: unknown): found is OpenDraft {
   if (typeof found !== 'object' || found === null) return false
   const { list, id, draft } = found as Partial<Record<keyof OpenDraft, unknown>> // Safe: each is looked at below.
-  const isList = list === 'wards' || ROW_LISTS.some((one) => one === list)
+  const isList = list === 'wards' || list === 'hospital' || ROW_LISTS.some((one) => one === list)
   const isId = id === null || typeof id === 'string'
   return isList && isId && isTexts(draft)
 }

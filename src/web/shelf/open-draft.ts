@@ -1,5 +1,5 @@
 // From the texts of an opened row to the shelf with it, or what is to be mended. Leaves out the form.
-import { freeId, putRow, putWard, rowsOf } from '../../kit/edit-shelf.ts'
+import { freeId, putRow, putWard, rowsOf, withHospital } from '../../kit/edit-shelf.ts'
 import type { Edited } from '../../kit/edit-shelf.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import type { OpenDraft } from './kept-draft.ts'
@@ -12,8 +12,15 @@ const WARD_FIELDS: readonly RowField[] = [
   { path: 'beds', kind: 'number' },
 ]
 
+const HOSPITAL_FIELDS: readonly RowField[] = [
+  { path: 'hospital', kind: 'text' },
+  { path: 'altitudeM', kind: 'number' },
+  { path: 'isInvented', kind: 'switch' },
+]
+
 /** A new row gets a name for the file from its label; one that was opened keeps its own. */
 export function putDraft(shelf: Shelf, { list, id, draft }: OpenDraft): Edited {
+  if (list === 'hospital') return withHospital(shelf, rowOf(draft, HOSPITAL_FIELDS))
   if (list === 'wards') {
     const taken = shelf.wards.map((ward) => ward.id)
     const ward = rowOf(draft, WARD_FIELDS)

@@ -1,15 +1,20 @@
 // One row of the shelf: what it is, how many of each size, where it lies, all that is known of it. Leaves out editing its fields.
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
+import { Link } from 'wouter'
 import type { Problem } from '../../errors.ts'
 import { putRow, withCount } from '../../kit/edit-shelf.ts'
 import type { AnyRow, RowList } from '../../kit/edit-shelf.ts'
 import type { SizeId } from '../../kit/family-id.ts'
+import { HUMIDIFIER_KINDS } from '../../kit/shelf.ts'
 import type { Shelf } from '../../kit/shelf.ts'
+import { SOURCE_KINDS } from '../../kit/shelf-rules.ts'
 import { SIZE_NAMES } from '../../words/names.ts'
 import { SHELF_PAGE, changedText, countLabelText } from '../../words/shelf-page-text.ts'
 import { Facts } from '../parts/facts.tsx'
 import { Fold } from '../parts/fold.tsx'
+import { chainHref } from '../chain/chain-address.ts'
+import type { Named } from '../chain/chain-address.ts'
 import { choiceName, placeName } from './choice-names.ts'
 import { CountStepper } from './count-stepper.tsx'
 import { factsOf, ratedText } from './row-facts.ts'
@@ -87,6 +92,7 @@ export function RowCard(props: RowCardProps) {
           </div>
         ) : (
           <div className="buttons">
+            <ChainLink row={row} />
             <Button className="button" onPress={props.onEdit}>
               {SHELF_PAGE.edit()}
               <span className="unseen">, {row.label}</span>
@@ -100,4 +106,24 @@ export function RowCard(props: RowCardProps) {
       </Fold>
     </article>
   )
+}
+
+/** To the chain with this row in it; tubes and fittings are found by the chain itself. */
+function ChainLink({ row }: { readonly row: AnyRow }) {
+  const named = namedIn(row)
+  if (named === null) return null
+  return (
+    <Link className="button" href={chainHref(named)}>
+      {SHELF_PAGE.toChain()}
+      <span className="unseen">, {row.label}</span>
+    </Link>
+  )
+}
+
+function namedIn(row: AnyRow): Named | null {
+  if ('family' in row) return { interfaceKey: row.id }
+  if (!('kind' in row)) return null
+  if (SOURCE_KINDS.some((kind) => kind === row.kind)) return { sourceId: row.id }
+  const humidification = HUMIDIFIER_KINDS.find((kind) => kind === row.kind)
+  return humidification === undefined ? null : { humidification }
 }

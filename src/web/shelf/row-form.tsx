@@ -13,6 +13,7 @@ import { Group } from '../case-form/group.tsx'
 import type { Choice } from '../parts/choice-field.tsx'
 import { choiceName, placeName } from './choice-names.ts'
 import { FormFrame } from './form-frame.tsx'
+import { isAbout } from './problem-place.ts'
 import { entryCount, withoutEntry } from './row-draft.ts'
 import type { RowDraft } from './row-draft.ts'
 import { groupsOf, listOf } from './row-fields.ts'
@@ -147,25 +148,6 @@ function OneField(props: RowFormProps & { readonly field: RowField; readonly pat
       onType={(at, text) => onDraft({ ...draft, [at]: text })}
     />
   )
-}
-
-/** Whether a problem of the row belongs to a field: its own path, an entry of its list, or the parent that is missing whole. */
-function isAbout(problemPath: string, path: string): boolean {
-  if (problemPath === path || problemPath.replaceAll(/\[\d+\]/g, '[]') === path) return true
-  if (problemPath.startsWith(`${path}[`)) return true
-  return FIRST_OF[problemPath.replaceAll(/\[\d+\]/g, '[]')] === path.replaceAll(/\[\d+\]/g, '[]')
-}
-
-/** Where what is missing as a whole is said. */
-const FIRST_OF: Readonly<Record<string, string>> = {
-  meter: 'meter.kind',
-  sizes: 'sizes[].size',
-  'sizes[]': 'sizes[].size',
-  'settings[]': 'settings[].o2Fraction',
-  'modes[]': 'modes[].label',
-  tubing: 'tubing.lengthM',
-  inletEnds: 'inletEnds[]',
-  'meter.flush': 'meter.flush.lowLpm',
 }
 
 /** Choices that depend on the shelf or on what is chosen so far. */

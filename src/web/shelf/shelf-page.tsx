@@ -4,10 +4,12 @@ import { Button } from 'react-aria-components'
 import { rowsOf, withoutRow } from '../../kit/edit-shelf.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import { addedText, changedText, removedText, SHELF_PAGE } from '../../words/shelf-page-text.ts'
+import { HospitalForm } from './hospital-form.tsx'
 import { ImportPart } from './import-part.tsx'
 import { useKeptDraft } from './kept-draft.ts'
 import type { OpenDraft } from './kept-draft.ts'
 import { putDraft } from './open-draft.ts'
+import { draftOf } from './row-draft.ts'
 import { RowForm } from './row-form.tsx'
 import { ShelfLists } from './shelf-lists.tsx'
 import { canUndo, chooseShelf, undoShelf, useShelf } from './shelf-store.ts'
@@ -52,7 +54,8 @@ export function ShelfPage() {
       setJudged(true)
       return
     }
-    take(put.shelf, (open.id === null ? addedText : changedText)(nameIn(open)))
+    const isNew = open.id === null && open.list !== 'hospital'
+    take(put.shelf, (isNew ? addedText : changedText)(nameIn(open)))
     enter(null)
   }
   const problems = useMemo(() => {
@@ -78,6 +81,15 @@ export function ShelfPage() {
         kept={open !== null && !isEntered ? nameIn(open) : null}
         onGoOn={() => setEntered(true)}
         onForget={() => enter(null)}
+        onEdit={
+          isEntered
+            ? null
+            : () => {
+                const { hospital, altitudeM, isInvented } = shelf
+                const draft = draftOf({ hospital, altitudeM, isInvented })
+                enterNew({ list: 'hospital', id: null, draft })
+              }
+        }
       />
       {open === null || !isEntered ? (
         <>
@@ -89,6 +101,8 @@ export function ShelfPage() {
           />
           <ImportPart />
         </>
+      ) : open.list === 'hospital' ? (
+        <HospitalForm {...form} />
       ) : open.list === 'wards' ? (
         <WardForm {...form} />
       ) : (
@@ -115,10 +129,11 @@ export function ShelfPage() {
 
 /** The name as it is typed so far. */
 function nameIn({ draft }: OpenDraft): string {
-  return draft['label'] ?? draft['name'] ?? ''
+  return draft['label'] ?? draft['name'] ?? draft['hospital'] ?? ''
 }
 
 function nameOf(shelf: Shelf, { list, id }: OpenDraft): string {
+  if (list === 'hospital') return shelf.hospital
   if (id === null) return ''
   if (list === 'wards') return shelf.wards.find((ward) => ward.id === id)?.name ?? id
   return rowsOf(shelf, list).find((row) => row.id === id)?.label ?? id

@@ -2,7 +2,7 @@
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import type { Shelf } from '../../kit/shelf.ts'
-import { SHELF_PAGE } from '../../words/shelf-page-text.ts'
+import { SHELF_PAGE, altitudeText } from '../../words/shelf-page-text.ts'
 import { shelfInUseText } from '../../words/web-shelf-import-text.ts'
 import { chooseDemoShelf } from './shelf-store.ts'
 
@@ -15,6 +15,8 @@ export function ShelfTop(props: {
   readonly kept: string | null
   readonly onGoOn: () => void
   readonly onForget: () => void
+  /** Null while something is being typed. */
+  readonly onEdit: (() => void) | null
 }) {
   const { shelf, isDemo, isKept, kept } = props
   const [isAsking, setAsking] = useState(false)
@@ -27,9 +29,15 @@ export function ShelfTop(props: {
           isDemo,
           isInvented: shelf.isInvented ?? false,
         })}
+        {shelf.altitudeM === undefined ? null : ` ${altitudeText(shelf.altitudeM)}`}
         {isKept ? null : ` ${SHELF_PAGE.notKept()}`}
       </p>
       <div className="buttons shelf-top-buttons">
+        {props.onEdit === null ? null : (
+          <Button className="button" onPress={props.onEdit}>
+            {SHELF_PAGE.editHospital()}
+          </Button>
+        )}
         {isDemo || isAsking ? null : (
           <Button className="button" onPress={() => setAsking(true)}>
             {SHELF_PAGE.toDemo()}

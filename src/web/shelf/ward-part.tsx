@@ -53,14 +53,16 @@ export function WardPart(props: {
   )
 }
 
-export function WardForm(props: {
+export interface WardFormProps {
   readonly draft: RowDraft
   readonly name: string
   readonly problems: readonly Problem[]
   readonly onDraft: (draft: RowDraft) => void
   readonly onSave: () => void
   readonly onCancel: () => void
-}) {
+}
+
+export function WardForm(props: WardFormProps) {
   const { draft, onDraft } = props
   const common = (path: string) => ({
     field: `shelf.${path}`,
