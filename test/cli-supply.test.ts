@@ -1,10 +1,11 @@
 // The gas verbs of the command line: answers, refusals, JSON against its schema. Leaves out whether the numbers are right, which src/supply tests.
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, it } from 'vitest'
 import { EXIT } from '../src/cli/exit-codes.ts'
+import { DEMO_SHELF } from '../src/kit/demo-shelf/demo-shelf.ts'
 import { cli } from './support/cli.ts'
 import { ROOT } from './support/files.ts'
 import { parseXml } from './support/xml.ts'
@@ -74,6 +75,26 @@ describe('oxwright cylinder', () => {
     const words = ['cylinder', '--water', '2', '--gauge', '137bar', '--now', '10:00']
     const { out } = cli([...words, '--case', 'examples/simple-mask.json'])
     expect(out).toMatch(/Drawn: about [\d.]+ L\/min of oxygen, [\d.]+ L\/min to [\d.]+ L\/min/)
+  })
+
+  it('takes the meter of the shelf named: one of another accuracy gives another spread', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'oxwright-supply-'))
+    const path = join(folder, 'shelf.json')
+    const sources = DEMO_SHELF.sources.map((row) =>
+      'meter' in row ? { ...row, meter: { ...row.meter, meterClass: 'low-flow' } } : row,
+    )
+    writeFileSync(path, JSON.stringify({ ...DEMO_SHELF, sources }))
+    const words = ['cylinder', '--water', '2', '--gauge', '137bar', '--json']
+    const ofCase = [...words, '--case', 'examples/simple-mask.json']
+    const spread = (more: readonly string[]): number => {
+      // Safe: the schema of this answer is tested below.
+      const { drawn } = JSON.parse(cli([...ofCase, ...more]).out) as {
+        readonly drawn: { readonly lowLpm: number; readonly highLpm: number }
+      }
+      return drawn.highLpm - drawn.lowLpm
+    }
+    expect(Math.abs(spread(['--shelf', path]) - spread([]))).toBeGreaterThan(0.1)
+    rmSync(folder, { recursive: true })
   })
 
   it.each([
@@ -200,6 +221,17 @@ describe('oxwright ward-demand', () => {
     expect(one).not.toContain('mains power fails')
     expect(one.indexOf('fails at once')).toBeLessThan(one.indexOf('still works'))
     for (const line of all.split('\n')) expect(line.length).toBeLessThanOrEqual(100)
+  })
+
+  it('draws the demand beside what the pipework carries', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'oxwright-supply-'))
+    const svg = join(folder, 'demand.svg')
+    const { out } = cli(['ward-demand', 'examples/wards/heron.yaml', '--svg', svg])
+    expect(out).toContain(`demand of the ward written to ${svg}`)
+    const drawn = readFileSync(svg, 'utf8')
+    expect(parseXml(drawn).name).toBe('svg')
+    expect(drawn).toContain('design flow by the formula, from memory: 35.5 L/min')
+    rmSync(folder, { recursive: true })
   })
 
   it('takes the same seed to the same demand', () => {

@@ -114,6 +114,9 @@ describe('command line', () => {
     expect(cli(['plan', CASE, '--pressure', 'mmHg', ...FEW]).out).toMatch(
       /barometric pressure: \d+ mmHg/,
     )
+    expect(cli(['plan', CASE, '--pressure', 'Torr', ...FEW]).out).toMatch(
+      /barometric pressure: \d+ Torr/,
+    )
   })
 
   it('shows progress on the error output alone, and only when asked', () => {

@@ -1,5 +1,6 @@
 // `oxwright breath CASE`: what the set-up on now, or a named one, really delivers. Leaves out ranking.
 import { compareRibbonsSvg, ribbonSvg } from '../pictures/breath-ribbon.ts'
+import { CHOOSABLE_UNITS } from '../units/choosable.ts'
 import { CLI_WORDS } from '../words/cli-text.ts'
 import { oneOf } from './arguments.ts'
 import { breathAnswer } from './breath-answer.ts'
@@ -18,7 +19,7 @@ export const breathVerb: Verb = {
   takesCase: true,
   run: (run) => {
     const { words, terminal, version } = run
-    const pressure = oneOf(words, 'pressure', ['kPa', 'mmHg']) ?? 'kPa'
+    const pressure = oneOf(words, 'pressure', CHOOSABLE_UNITS.pressure) ?? 'kPa'
     const given = planWords(run)
     const answer = breathAnswer(given, words.texts.get('set-up'))
     const svgPath = words.texts.get('svg')

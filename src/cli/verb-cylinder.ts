@@ -1,6 +1,5 @@
 // `oxwright cylinder`: how long one cylinder lasts for what is really drawn. Leaves out stores and ways.
 import { requireWithin } from '../errors.ts'
-import { DEMO_SHELF } from '../kit/demo-shelf/demo-shelf.ts'
 import { barometricPressureKpa } from '../physics/atmosphere.ts'
 import { siteKpa } from './site-pressure.ts'
 import { setUpOfOnNow } from '../planning/on-now.ts'
@@ -16,7 +15,7 @@ import { EXIT } from './exit-codes.ts'
 import { UsageError } from './failure.ts'
 import { jsonText } from './json-output.ts'
 import { decimal, needed, pressureKpa, timeOfDay, type TimeOfDay } from './quantities.ts'
-import { caseFrom } from './read-input.ts'
+import { caseFrom, shelfFrom } from './read-input.ts'
 import { COMMON_OPTIONS, type Verb } from './verb.ts'
 
 export const CYLINDER_JSON_FORMAT = 'oxwright-cylinder-1'
@@ -51,6 +50,7 @@ export const cylinderVerb: Verb = {
     gauge: 'text',
     flow: 'text',
     case: 'text',
+    shelf: 'text',
     left: 'text',
     minimum: 'text',
     'gauge-error': 'text',
@@ -151,7 +151,7 @@ function drawOf(words: ParsedWords): Draw {
   if (onNow === undefined) throw new UsageError({ kind: 'nothing-on-now' })
   const barometricKpa = barometric(siteKpa(site))
   if (onNow.setUp === null) return { drawLpm: 0, drawn: null, barometricKpa }
-  const setUp = setUpOfOnNow(onNow.setUp, DEMO_SHELF, patient)
+  const setUp = setUpOfOnNow(onNow.setUp, shelfFrom(words.texts.get('shelf')), patient)
   const drawn = gasDrawn({ setUp, barometricKpa, beside })
   return { drawLpm: drawn.oxygenLpm, drawn, barometricKpa }
 }

@@ -2,6 +2,7 @@
 import { reachSvg } from '../pictures/reach-chart.ts'
 import { makePlan } from '../planning/plan.ts'
 import type { Plan } from '../planning/plan-types.ts'
+import { CHOOSABLE_UNITS } from '../units/choosable.ts'
 import { CLI_WORDS } from '../words/cli-text.ts'
 import { oneOf, wholeNumber } from './arguments.ts'
 import { EXIT } from './exit-codes.ts'
@@ -30,7 +31,7 @@ export const planVerb: Verb = {
   run: (run) => {
     const { words, terminal } = run
     const top = wholeNumber(words, 'top', TOP) ?? DEFAULT_TOP
-    const pressure = oneOf(words, 'pressure', ['kPa', 'mmHg']) ?? 'kPa'
+    const pressure = oneOf(words, 'pressure', CHOOSABLE_UNITS.pressure) ?? 'kPa'
     const given = planWords(run)
     const plan = planned(run, given)
     const svgPath = words.texts.get('svg')

@@ -1,16 +1,19 @@
 // `oxwright ward-demand FILE`: what a ward draws against its supply, and the lights-out drill. Leaves out how it is laid out.
 import type { Shelf } from '../kit/shelf.ts'
+import { wardDemandSvg } from '../pictures/gas-bars.ts'
 import { FAILURES, type BedOutage, type Failure } from '../supply/bed-outage.ts'
 import { USUAL_SIMULATION } from '../supply/demand-simulation.ts'
 import { lightsOut, type LightsOut } from '../supply/lights-out.ts'
 import { ONE_MORE_HIGH_FLOW, wardDemand, type WardDemand } from '../supply/ward-demand.ts'
 import type { WardFile } from '../supply/ward.ts'
+import { CLI_WORDS } from '../words/cli-text.ts'
 import { oneOf, wholeNumber, type ParsedWords } from './arguments.ts'
 import { EXIT } from './exit-codes.ts'
 import { jsonText } from './json-output.ts'
 import { decimal } from './quantities.ts'
 import { shelfFrom, wardFrom } from './read-input.ts'
 import { toldBody, toldRemarks } from './supply-json.ts'
+import { writeText } from './terminal.ts'
 import { COMMON_OPTIONS, type Verb } from './verb.ts'
 import { demandLines, drillLines } from './ward-lines.ts'
 
@@ -32,6 +35,7 @@ export const wardDemandVerb: Verb = {
   options: {
     ...COMMON_OPTIONS,
     shelf: 'text',
+    svg: 'text',
     drill: 'switch',
     failure: 'text',
     'more-flow': 'text',
@@ -43,13 +47,25 @@ export const wardDemandVerb: Verb = {
   takes: 'ward',
   run: ({ words, terminal, version }) => {
     const answer = answerOf(words)
+    const svgPath = words.texts.get('svg')
+    if (svgPath !== undefined) writeText(svgPath, pictureOf(answer))
     if (words.switches.has('json')) terminal.out(wardJson(answer, version))
     else {
       const isDrill = words.switches.has('drill') || answer.failure !== undefined
       terminal.out((isDrill ? drillLines(answer) : demandLines(answer)).join('\n'))
+      if (svgPath !== undefined) terminal.out(`\n${CLI_WORDS.demandWritten} ${svgPath}`)
     }
     return EXIT.ok
   },
+}
+
+function pictureOf({ ward, demand }: WardAnswer): string {
+  const { branchLpmMax } = ward.supply
+  return wardDemandSvg({
+    demand,
+    ...(branchLpmMax === undefined ? {} : { branchLpmMax }),
+    mode: 'file',
+  })
 }
 
 function answerOf(words: ParsedWords): WardAnswer {

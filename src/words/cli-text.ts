@@ -51,7 +51,7 @@ export const VERB_HELP = {
       { option: '--top N', help: say('rows of the table (default 10)') },
       { option: '--all', help: say('every ranked set-up, and each one ruled out with its reason') },
       { option: '--svg FILE', help: say('write the reach chart') },
-      { option: '--pressure UNIT', help: say('kPa or mmHg (default kPa)') },
+      { option: '--pressure UNIT', help: say('kPa, mmHg or Torr (default kPa)') },
       ...COMMON,
     ],
     examples: [
@@ -73,7 +73,7 @@ export const VERB_HELP = {
         option: '--svg FILE',
         help: say('write the breath ribbon; with --set-up: before and after'),
       },
-      { option: '--pressure UNIT', help: say('kPa or mmHg (default kPa)') },
+      { option: '--pressure UNIT', help: say('kPa, mmHg or Torr (default kPa)') },
       ...COMMON,
     ],
     examples: [
@@ -128,6 +128,10 @@ export const VERB_HELP = {
       {
         option: '--gauge-error PRESSURE',
         help: say('how far the gauge may be wrong (default 0bar)'),
+      },
+      {
+        option: '--shelf FILE',
+        help: say('the ward’s own shelf, JSON, YAML or CSV (default: the demo shelf)'),
       },
       { option: '--read-at C', help: say('temperature when the gauge was read, °C (default 20)') },
       { option: '--used-at C', help: say('temperature of use, °C (default: as read)') },
@@ -229,6 +233,7 @@ export const VERB_HELP = {
         help: say('flow of one more high-flow patient, L/min (default 60)'),
       },
       { option: '--more-fraction F', help: say('and the fraction set (default 1)') },
+      { option: '--svg FILE', help: say('write the demand beside what the pipework carries') },
       { option: '--draws N', help: say('draws of the simulation, 64–100000 (default 4000)') },
       { option: '--seed N', help: say('another sample of the same size (default 1)') },
       {
@@ -238,7 +243,7 @@ export const VERB_HELP = {
       ...COMMON,
     ],
     examples: [
-      'ward-demand examples/wards/heron.yaml',
+      'ward-demand examples/wards/heron.yaml --svg demand.svg',
       'ward-demand examples/wards/plover.yaml --drill',
       'ward-demand examples/wards/wren.yaml --more-flow 20 --more-fraction 0.5 --json',
     ],
@@ -520,6 +525,7 @@ export const CLI_WORDS = {
   inhaled: say('one breath of the middle patient'),
   reachWritten: say('reach chart written to'),
   ribbonWritten: say('breath ribbon written to'),
+  demandWritten: say('demand of the ward written to'),
   timelineWritten: say('timeline of the cylinders written to'),
   mind: say('mind'),
   table: say('set-ups'),
