@@ -5,15 +5,14 @@ import { placed } from '../joining/chain.ts'
 import type { Shelf } from '../kit/shelf.ts'
 import { humidityFlushText } from '../words/humidity-text.ts'
 import { mendText, refusalText } from '../words/joining-refusals.ts'
+import { jointSizeLines, leakPointLines, pressureLines } from '../words/chain-facts-text.ts'
 import {
   CHAIN_WORDS,
-  chainPressureText,
   chainRemarkText,
   joinText,
   missingPartText,
   partText,
 } from '../words/joining-text.ts'
-import { translated } from '../words/say.ts'
 import { waterLines } from './humidity-lines.ts'
 import { bulleted, indented, section } from './table.ts'
 
@@ -83,11 +82,9 @@ function bestLines(best: CheckedChain): readonly string[] {
       CHAIN_WORDS.waysOut,
       bulleted(check.waysOut.map(({ part }) => partText(placed(chain, part)))),
     ),
-    ...section(CHAIN_WORDS.pressure, pressureLines(best)),
-    ...section(
-      CHAIN_WORDS.leakPoints,
-      bulleted(check.leakPoints.map(({ join }) => joinText(chain, join))),
-    ),
+    ...section(CHAIN_WORDS.pressure, bulleted(pressureLines(best))),
+    ...section(CHAIN_WORDS.leakPoints, bulleted(leakPointLines(best))),
+    ...section(CHAIN_WORDS.sizes, bulleted(jointSizeLines(chain))),
     ...section(CHAIN_WORDS.remarks, bulleted(check.remarks.map(chainRemarkText))),
   ]
 }
@@ -108,18 +105,6 @@ function partLines(best: CheckedChain): readonly string[] {
 
 function placedText({ chain }: CheckedChain, at: number): string {
   return `${at + 1}. ${partText(placed(chain, at))}`
-}
-
-/** At every part that sets a flow. */
-function pressureLines({ chain, check }: CheckedChain): readonly string[] {
-  return chain.parts.flatMap((one, at) => {
-    const pressure = check.pressures?.[at]
-    if (pressure === undefined || one.setting.flowLpm === undefined) return []
-    const { outletKpa, isComplete } = pressure
-    return bulleted([
-      `${translated(one.part.label)}: ${chainPressureText({ outletKpa, isComplete })}`,
-    ])
-  })
 }
 
 function shortText({ chain }: CheckedChain): string {

@@ -104,6 +104,7 @@ export const CHAIN_WORDS = {
   waysOut: say('Ways out for surplus and expired gas'),
   pressure: say('Pressure behind the source'),
   leakPoints: say('Joints that come apart most easily'),
+  sizes: say('Nominal sizes of the joints, shown and never judged'),
   water: say('Water at the airway'),
   remarks: say('Mind'),
   alternatives: say('Alternatives'),
@@ -129,16 +130,6 @@ export function joinText(chain: Chain, at: number): string {
         from: ends.from,
         to: ends.to,
       })
-}
-
-export function chainPressureText(pressure: {
-  readonly outletKpa: number
-  readonly isComplete: boolean
-}): string {
-  const value = numberText(pressure.outletKpa, PRESSURE_STEP_KPA)
-  return pressure.isComplete
-    ? say('{value} kPa', { value })
-    : say('{value} kPa and what is lost in parts that are not known', { value })
 }
 
 /** A part by its label with what is set on it; the patient by where the gas goes. */

@@ -1,9 +1,10 @@
 // The chain that was found, what is missing and who has it, or why not; and its water. Leaves out looking for it.
 import { Fragment } from 'react'
-import type { ChainAnswer } from '../../joining/solve-chains.ts'
+import type { ChainAnswer, CheckedChain } from '../../joining/solve-chains.ts'
 import type { HumidityAnswer } from '../../humidity/humidity-of-path.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import { chainSvg } from '../../pictures/chain-picture.ts'
+import { jointSizeLines, leakPointLines, pressureLines } from '../../words/chain-facts-text.ts'
 import { CHAIN_PAGE, chainResultText, waterHeadingText } from '../../words/chain-page-text.ts'
 import { assumptionText, humidityFactLines } from '../../words/humidity-text.ts'
 import { mendText, refusalText } from '../../words/joining-refusals.ts'
@@ -99,6 +100,7 @@ function Details({ answer }: { readonly answer: ChainAnswer }) {
           <Lines lines={remarks} />
         </section>
       )}
+      <Facts checked={answer.best} />
       {answer.alternatives.length === 0 ? null : (
         <Fold heading={CHAIN_WORDS.alternatives}>
           <Lines
@@ -107,6 +109,21 @@ function Details({ answer }: { readonly answer: ChainAnswer }) {
         </Fold>
       )}
     </>
+  )
+}
+
+function Facts({ checked }: { readonly checked: CheckedChain }) {
+  const facts = [
+    { heading: CHAIN_WORDS.pressure, lines: pressureLines(checked) },
+    { heading: CHAIN_WORDS.leakPoints, lines: leakPointLines(checked) },
+    { heading: CHAIN_WORDS.sizes, lines: jointSizeLines(checked.chain) },
+  ]
+  return facts.map(({ heading, lines }) =>
+    lines.length === 0 ? null : (
+      <Fold key={heading} heading={heading}>
+        <Lines lines={lines} />
+      </Fold>
+    ),
   )
 }
 
