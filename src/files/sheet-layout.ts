@@ -5,9 +5,9 @@ import { qrSvg } from './qr-code.ts'
 import type { QrCode } from './qr-code.ts'
 
 /** Sizes of type at scale 1, points. */
-const TYPE = { small: 7.6, text: 8.6, name: 10, value: 14, number: 21, title: 17 } as const
-const GAP_PT = 5
-const COLUMN_GAP_PT = 14
+const TYPE = { small: 8.6, text: 8.6, name: 9.4, value: 13, number: 20, title: 16 } as const
+const GAP_PT = 4
+const COLUMN_GAP_PT = 12
 const QR_PT = 104
 /** About as many letters as a column of text holds in one line; only for parting the lists evenly. */
 const LINE_LETTERS = 66
