@@ -4,6 +4,7 @@ import type { Chain } from './chain.ts'
 import { entersByAirPorts, linesToPatients } from './lines.ts'
 import { NEED_RULES, ORDER_RULES } from './order-rules.ts'
 import type { NeedRule, OrderRule } from './order-rules.ts'
+import { toldOnce } from './refusal.ts'
 import type { Refusal } from './refusal.ts'
 import { traitsOf } from './traits.ts'
 import type { Trait } from './traits.ts'
@@ -13,10 +14,7 @@ export function orderFaults(chain: Chain): readonly Refusal[] {
     ...ORDER_RULES.flatMap((rule) => orderFault(chain, line, rule)),
     ...NEED_RULES.flatMap((rule) => needFault(chain, line, rule)),
   ])
-  return faults.filter(
-    (fault, i) =>
-      faults.findIndex(({ code, part }) => code === fault.code && part === fault.part) === i,
-  )
+  return toldOnce(faults)
 }
 
 function has(chain: Chain, at: number, trait: Trait): boolean {

@@ -6,6 +6,7 @@ import type { Chain } from './chain.ts'
 import { linesToPatients } from './lines.ts'
 import { openingsOf } from './patient-part.ts'
 import type { ChainPatient } from './patient-part.ts'
+import { toldOnce } from './refusal.ts'
 import type { Refusal } from './refusal.ts'
 import { traitsOf } from './traits.ts'
 
@@ -15,7 +16,7 @@ export function patientFaults(chain: Chain, patient: ChainPatient): readonly Ref
       ...sizeFaults(chain, patient, at),
       ...openingFaults(chain, patient, at),
     ]),
-    ...moistureFaults(chain, patient),
+    ...toldOnce(moistureFaults(chain, patient)),
   ]
 }
 

@@ -53,3 +53,11 @@ export interface Refusal {
   /** Place in the chain's joins. */
   readonly join?: number
 }
+
+/** A fault met on several lines of one chain, as of both gases before a mixer, is one fault. */
+export function toldOnce(faults: readonly Refusal[]): readonly Refusal[] {
+  return faults.filter(
+    (fault, i) =>
+      faults.findIndex(({ code, part }) => code === fault.code && part === fault.part) === i,
+  )
+}
