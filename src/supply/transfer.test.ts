@@ -5,7 +5,7 @@ import { seeded } from '../../test/support/seed.ts'
 import { DomainError } from '../errors.ts'
 import { DEMO_SHELF } from '../kit/demo-shelf/demo-shelf.ts'
 import type { SetUpOnNow } from '../patient/case.ts'
-import { kpaFromBar } from '../units/pressure.ts'
+import { kpaFromBar, kpaFromPsi } from '../units/pressure.ts'
 import type { StoreRow } from './store.ts'
 import type { PlannedLeg } from './transfer-leg.ts'
 import { planTransfer, whenItStandsStill, type TransferQuestion } from './transfer.ts'
@@ -79,6 +79,31 @@ describe('transfer', () => {
         },
       ),
       seeded(25),
+    )
+  })
+
+  it('gives the same plan whether gauges are read in bar, psi or kPa', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 20, max: 200 }),
+        fc.integer({ min: 0, max: 20 }),
+        (bar, left) => {
+          const planOf = (kpaOf: (bar: number) => number) => {
+            const store = STORE.map((one) => ({ ...one, gaugeKpa: kpaOf(bar) }))
+            const { choice, course, need } = planTransfer(ask({ store, leftGaugeKpa: kpaOf(left) }))
+            const times = [...course.changeAtMinutes, course.emptyAtMinute ?? -1, need.neededL]
+            return { picks: choice.picks.map(({ row: { id }, count }) => [id, count]), times }
+          }
+          const inBar = planOf(kpaFromBar)
+          const inPsi = planOf((one) => kpaFromPsi((one * 100) / kpaFromPsi(1)))
+          const inKpa = planOf((one) => one * 100)
+          for (const other of [inPsi, inKpa]) {
+            expect(other.picks).toEqual(inBar.picks)
+            other.times.forEach((time, i) => expect(time).toBeCloseTo(inBar.times[i] ?? -1, 6))
+          }
+        },
+      ),
+      seeded(40),
     )
   })
 

@@ -44,6 +44,28 @@ describe('transport', () => {
     )
   })
 
+  it('asks for no less oxygen when more is drawn, and cylinders last no longer', () => {
+    const grown = fc.double({ min: 1, max: 3, noNaN: true })
+    fc.assert(
+      fc.property(
+        LEGS,
+        grown,
+        fc.double({ min: 0, max: 2000, noNaN: true }),
+        (legs, by, usableL) => {
+          const more = legs.map((leg) => ({ ...leg, drawLpm: leg.drawLpm * by }))
+          const before = transportNeed(legs).neededL
+          expect(before).toBeGreaterThanOrEqual(0)
+          expect(transportNeed(more).neededL).toBeGreaterThanOrEqual(before - 1e-9)
+          const lasts = (way: readonly TransportLeg[]): number =>
+            changeOvers(way, [usableL]).uses[0]?.untilMinute ?? 0
+          expect(lasts(more)).toBeLessThanOrEqual(lasts(legs) + 1e-9)
+          expect(lasts(more)).toBeGreaterThanOrEqual(0)
+        },
+      ),
+      seeded(200),
+    )
+  })
+
   it('changes over without losing or inventing a litre', () => {
     const held = fc.array(fc.double({ min: 0, max: 2000, noNaN: true }), { maxLength: 4 })
     fc.assert(

@@ -70,6 +70,7 @@ export const DRILL_TEXT = {
   fails: () => say('What fails'),
   beds: () => say('Beds, most endangered first'),
   print: () => say('Print this page'),
+  printedOn: () => say('Printed on: ____________ Set-ups change: print anew when they do.'),
   sheet: () => say('Lights-out drill'),
   notComputed: () => say('How the saturation falls minute by minute is not computed yet.'),
   doThis: () => say('Do this'),

@@ -367,6 +367,30 @@ describe('transfer planner', () => {
     await expectSoon(answer).toMatch(/600 L wanted/)
   })
 
+  it('prints twelve legs in words, not as a picture too small to read, and leaves no page empty', async () => {
+    const add = page.getByRole('button', { name: 'Add a leg' })
+    for (let position = 3; position < 12; position += 1) {
+      await add.click()
+      await fieldIn(leg(position), 'time').fill('7')
+    }
+    await expectSoon(answer).toMatch(/the way takes 1 h 33 min/)
+    const pdf = await page.pdf({ format: 'A4' })
+    expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length).toBeLessThanOrEqual(2)
+    await page.emulateMedia({ media: 'print' })
+    expect(await page.locator('.gas-timeline svg').isVisible()).toBe(false)
+    expect(await page.locator('.gas-timeline .gas-print-only').innerText()).toMatch(
+      /Corridor: 15:16 to 15:23/,
+    )
+    await page.emulateMedia({ media: null })
+    await openFolds(page)
+    while ((await page.locator('.gas-form .gas-rows').first().locator('.gas-row').count()) > 3)
+      await leg(3)
+        .getByRole('button', { name: /^Remove/ })
+        .click()
+    await page.reload()
+    await expectSoon(answer).toMatch(/600 L wanted/)
+  })
+
   it('prints one sheet with boxes to tick', async () => {
     const pdf = await page.pdf({ format: 'A4' })
     expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(1)

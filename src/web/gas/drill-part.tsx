@@ -102,6 +102,7 @@ function Sheet(props: {
           ))}
         </ol>
       </section>
+      <p className="gas-print-only">{DRILL_TEXT.printedOn()}</p>
       <p className="why">{DRILL_TEXT.notComputed()}</p>
       <Button className="button" onPress={() => window.print()}>
         {DRILL_TEXT.print()}

@@ -235,6 +235,9 @@ function LiftButtons(props: TransferResultProps & { readonly clock: Clock }) {
   )
 }
 
+/** On paper a picture of more legs and cylinders would shrink below 8 pt: the same in words stands for it. */
+const PRINTED_ROWS_MOST = 7
+
 function Timeline(props: {
   readonly plan: TransferPlan
   readonly course: Course
@@ -252,10 +255,18 @@ function Timeline(props: {
     reservedMinutes: plan.need.reservedMinutes,
     leaveAt,
   }
+  const isLong = options.legs.length + course.runs.length > PRINTED_ROWS_MOST
   return (
     <section className="section gas-timeline">
       <h2>{TRANSFER_TEXT.picture()}</h2>
-      <Picture draw={(widthPx) => timelineSvg({ ...options, widthPx })} />
+      <div className={isLong ? 'gas-screen-only' : ''}>
+        <Picture draw={(widthPx) => timelineSvg({ ...options, widthPx })} />
+      </div>
+      {isLong ? (
+        <div className="gas-print-only">
+          <Lines lines={timelineText(options)} />
+        </div>
+      ) : null}
       <div className="gas-screen-only">
         <Fold heading={GAS_TEXT.inWords()}>
           <Lines lines={timelineText(options)} />
