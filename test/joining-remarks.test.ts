@@ -49,6 +49,16 @@ describe('a meter with its valve before the tube', () => {
     expect(valueOf(low, 'flowLpm')).toBe(10)
   })
 
+  it('tells it at the air pressure of the place', () => {
+    // The same tube at 87.9 kPa: the thinner gas loses more, about 4.1 kPa; 10·√((87.9 + 4.1)/101.3) = 9.53 L/min.
+    const question = { chain: longTubing(uncompensated), patient: ADULT, barometricKpa: 87.9 }
+    const here = checkChain(question).remarks.find(({ code }) => code === 'METER_READS_LOW')
+    const behindKpa = valueOf(here, 'pressureKpa')
+    expect(behindKpa).toBeGreaterThan(3.64)
+    expect(valueOf(here, 'trueLpm')).toBeCloseTo(10 * Math.sqrt((87.9 + behindKpa) / 101.325), 1)
+    expect(valueOf(here, 'trueLpm')).toBeLessThan(10)
+  })
+
   it('reads low by more than can be worked out before a bubble bottle', () => {
     const chain = longTubing(uncompensated, demoPart('bubble'))
     expect(remarks(chain, 'METER_READS_LOW')).toEqual([])

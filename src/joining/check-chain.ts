@@ -46,11 +46,8 @@ export function checkChain(question: ChainQuestion): ChainCheck {
   if (joins.some(({ code }) => code === 'GOES_IN_A_CIRCLE'))
     return { ...NOTHING_FOLLOWS, refusals: joins }
   const flows = passingFlows(chain)
-  const pressures = chainPressures({
-    chain,
-    flows,
-    barometricKpa: question.barometricKpa ?? STANDARD_PRESSURE_KPA,
-  })
+  const barometricKpa = question.barometricKpa ?? STANDARD_PRESSURE_KPA
+  const pressures = chainPressures({ chain, flows, barometricKpa })
   const refusals = [
     ...joins,
     ...gasFaults(chain, flows),
@@ -67,7 +64,7 @@ export function checkChain(question: ChainQuestion): ChainCheck {
     flows,
     pressures,
     leakPoints: leakPointsOf(chain),
-    remarks: chainRemarks({ chain, flows, pressures }),
+    remarks: chainRemarks({ chain, flows, pressures, barometricKpa }),
   }
 }
 

@@ -1,6 +1,5 @@
 // What must be said of a sound chain, as codes with values: no breaths and no alarm, supplies it needs, what fails to what, meters that read low, water in loops. Leaves out faults.
 import { standardFlowFactor } from '../physics/flowmeter.ts'
-import { STANDARD_PRESSURE_KPA } from '../units/constants.ts'
 import type { Provenance } from '../units/provenance.ts'
 import type { Chain, PlacedPart } from './chain.ts'
 import type { PassingFlow } from './flows.ts'
@@ -39,6 +38,7 @@ interface RemarkQuestion {
   readonly chain: Chain
   readonly flows: readonly PassingFlow[]
   readonly pressures: readonly PartPressure[]
+  readonly barometricKpa: number
 }
 
 const TRADE = { known: 'common-practice' } as const
@@ -51,7 +51,7 @@ export function chainRemarks(question: RemarkQuestion): readonly ChainRemark[] {
     if (pressure === undefined) return []
     return [
       ...mixerRemarks(one),
-      ...meterRemarks(one, pressure),
+      ...meterRemarks(one, pressure, question.barometricKpa),
       ...jetRemarks(one, pressure),
       ...lossRemarks(question, part),
       ...waterRemarks(question, part),
@@ -88,16 +88,17 @@ function mixerRemarks({ part }: PlacedPart): readonly ChainRemark[] {
   ]
 }
 
-/** An uncompensated tube stands at the pressure behind it and shows less than flows. */
+/** An uncompensated tube stands at the pressure behind it and shows less than flows: told at the air pressure of the place, in litres of its scale. */
 function meterRemarks(
   { part, setting }: PlacedPart,
   pressure: PartPressure,
+  barometricKpa: number,
 ): readonly ChainRemark[] {
   const { source } = part
   if (source === undefined || !('meter' in source) || source.kind === 'jet-nebuliser') return []
   if (source.meter.kind !== 'tube-uncompensated') return []
   const indicatedFlowLpm = setting.flowLpm ?? 0
-  const behind = { kind: source.meter.kind, indicatedFlowLpm, barometricKpa: STANDARD_PRESSURE_KPA }
+  const behind = { kind: source.meter.kind, indicatedFlowLpm, barometricKpa }
   const factor = standardFlowFactor({ ...behind, backPressureKpa: pressure.outletKpa })
   const values = {
     part: part.label,

@@ -79,6 +79,19 @@ export const exclusionsByAirway: readonly ExclusionRule[] = [
       ),
   },
   {
+    // Nothing is pushed blindly through a nose behind which the skull may be open.
+    code: 'CATHETER_AFTER_SKULL_BASE_FRACTURE',
+    known: 'common-practice',
+    applies: (subject, setUp) =>
+      when(
+        subject.changes.includes('base-of-skull-fracture') && setUp.family === 'nasal-catheter',
+        {
+          values: {},
+          flip: { path: 'patient.changes', value: 'base-of-skull-fracture' },
+        },
+      ),
+  },
+  {
     code: 'CONTACT_ON_BURN_OR_INJURY',
     known: 'common-practice',
     applies: (subject, setUp) => {
@@ -103,13 +116,16 @@ export const exclusionsByAirway: readonly ExclusionRule[] = [
     known: 'common-practice',
     applies: (subject, setUp) => {
       const { airway } = subject
-      const worn =
-        airway.route === 'laryngectomy'
-          ? airway.heatMoistureExchanger
-          : airway.route === 'tracheostomy' && airway.tube.heatMoistureExchanger
-      return when(worn && openingOf(setUp) === 'neck' && setUp.humidification === 'heated', {
+      const isStoma = airway.route === 'laryngectomy'
+      const worn = isStoma
+        ? airway.heatMoistureExchanger
+        : airway.route === 'tracheostomy' && airway.tube.heatMoistureExchanger
+      // The mist of a jet nebuliser wets an exchanger like heated vapour.
+      const isWet = setUp.humidification === 'heated' || setUp.source.kind === 'jet-nebuliser'
+      const holder = isStoma ? 'patient.airway' : 'patient.airway.tube'
+      return when(worn && openingOf(setUp) === 'neck' && isWet, {
         values: {},
-        flip: { path: 'patient.airway.tube.heatMoistureExchanger', value: 'false' },
+        flip: { path: `${holder}.heatMoistureExchanger`, value: 'false' },
       })
     },
   },

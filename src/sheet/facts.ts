@@ -26,6 +26,8 @@ export interface SheetFacts {
   readonly markedIn: 'L/min' | 'mL/min'
   readonly isFlush: boolean
   readonly humidifier: SheetHumidifier
+  /** A hose of the chain has one; false where no chain was worked out. */
+  readonly hasWaterTrap: boolean
   readonly isCloseFitting: boolean
   readonly hasBag: boolean
   /** The interface has an entrainment valve with a setting to choose. */
@@ -61,6 +63,7 @@ export interface FactsQuestion {
   readonly shelf: Pick<Shelf, 'interfaces' | 'sources'>
   /** As the chain of parts has it; the set-up's own where no chain was worked out. */
   readonly humidifier?: SheetHumidifier
+  readonly hasWaterTrap?: boolean
   readonly isReadingUsed: boolean
   readonly hasHoldRate: boolean
 }
@@ -85,6 +88,7 @@ export function sheetFacts(question: FactsQuestion): SheetFacts {
     markedIn: markedIn(setUp, question.shelf),
     isFlush: setUp.flow.kind === 'flush',
     humidifier,
+    hasWaterTrap: question.hasWaterTrap ?? false,
     isCloseFitting: family.isCloseFitting,
     hasBag: family.behaviour.kind === 'reservoir',
     hasValve: family.entrainsAir !== 'no',

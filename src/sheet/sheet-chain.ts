@@ -37,3 +37,8 @@ export function humidifierOfChain(chain: Chain): SheetHumidifier | undefined {
   if (kinds.includes('bubble')) return 'bubble'
   return kinds.includes('collar') ? 'collar' : undefined
 }
+
+/** Whether one of its hoses has a trap where water gathers. */
+export function hasWaterTrap(chain: Chain): boolean {
+  return chain.parts.some(({ part }) => part.tube?.hasWaterTrap === true)
+}

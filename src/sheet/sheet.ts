@@ -10,7 +10,7 @@ import type { SheetCylinder } from './cylinder-clock.ts'
 import { sheetFacts } from './facts.ts'
 import type { SheetFacts } from './facts.ts'
 import type { SheetRequest } from './fragment.ts'
-import { humidifierOfChain, partLabels } from './sheet-chain.ts'
+import { hasWaterTrap, humidifierOfChain, partLabels } from './sheet-chain.ts'
 import { restsOn } from './rests-on.ts'
 import { applies } from './step.ts'
 import type { Row, Step } from './step.ts'
@@ -113,6 +113,7 @@ function sheetOf({ request, plan, shelf, chain }: SheetQuestion, ranked: RankedS
     shelf,
     isReadingUsed: plan.reading.isUsed,
     hasHoldRate: holdsPerMin !== null,
+    hasWaterTrap: chain !== null && hasWaterTrap(chain),
     ...(humidifier === undefined ? {} : { humidifier }),
   })
   const values = sheetValues({

@@ -36,16 +36,22 @@ export const CHAIN_REMARK_TEXTS: Readonly<Record<ChainRemarkCode, RemarkText>> =
   BIAS_FLOW_USE: (v) => addsText(v, 'bias'),
   LEAK_COMPENSATION_USE: (v) => addsText(v, 'leak'),
   METER_READS_LOW: (v) =>
-    say('{part} reads low: set to {flow}, {true} flow against {pressure} kPa', {
-      part: part(v),
-      flow: flowText(numberOf(v, 'flowLpm')),
-      true: flowText(numberOf(v, 'trueLpm'), FLOW_STEP_LPM),
-      pressure: pressure(v),
-    }),
+    say(
+      '{part} set to {flow} with {pressure} kPa behind it: {true} really flow, as litres of its scale',
+      {
+        part: part(v),
+        flow: flowText(numberOf(v, 'flowLpm')),
+        true: flowText(numberOf(v, 'trueLpm'), FLOW_STEP_LPM),
+        pressure: pressure(v),
+      },
+    ),
   METER_READS_LOW_UNKNOWN: (v) =>
-    say('{part} reads low by more than can be worked out: a part behind it holds the gas back', {
-      part: part(v),
-    }),
+    say(
+      '{part} shows less than flows, by more than can be worked out: a part behind it holds the gas back',
+      {
+        part: part(v),
+      },
+    ),
   ENTRAINMENT_DISTURBED: (v) =>
     say('{pressure} kPa behind {part}: it draws less air and gives more oxygen than set', {
       part: part(v),

@@ -18,6 +18,8 @@ export const EXCLUSION_TEXTS: RemarkTexts = {
   NOSE_BLOCKED: () => say('both nostrils are blocked or packed: gas in the nose is not inhaled'),
   HIGH_FLOW_AFTER_SKULL_BASE_FRACTURE: () =>
     say('base-of-skull fracture: pressure in the nose may drive air or fluid into the skull'),
+  CATHETER_AFTER_SKULL_BASE_FRACTURE: () =>
+    say('base-of-skull fracture: a catheter pushed blindly through the nose may enter the skull'),
   CONTACT_ON_BURN_OR_INJURY: () => say('a mask would press on a burnt or injured face'),
   NEVER_DRY_TO_NECK: () => say('a bypassed upper airway is never given dry gas'),
   EXCHANGER_UNDER_WET_GAS: () =>
@@ -113,6 +115,7 @@ export const EXCLUSION_NAMES: Readonly<Record<string, string>> = {
   NO_NECK_OPENING_IN_USE: say('no opening at the neck in use'),
   NOSE_BLOCKED: say('nose blocked'),
   HIGH_FLOW_AFTER_SKULL_BASE_FRACTURE: say('base-of-skull fracture'),
+  CATHETER_AFTER_SKULL_BASE_FRACTURE: say('catheter after a base-of-skull fracture'),
   CONTACT_ON_BURN_OR_INJURY: say('would press on a burnt or injured face'),
   NEVER_DRY_TO_NECK: say('dry gas to a bypassed upper airway'),
   EXCHANGER_UNDER_WET_GAS: say('active humidification over a heat and moisture exchanger'),

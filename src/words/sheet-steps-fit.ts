@@ -24,6 +24,7 @@ export const FIT_STEP_TEXTS: RemarkTexts = {
       flow: flowText(numberOf(v, 'flowLpm')),
     }),
   HOSE_HANGS_LOW: () => say('Hose lower than the patient; water trap at its lowest point.'),
+  HOSE_WITHOUT_TRAP: () => say('Hose lower than the patient, in no loop where water gathers.'),
   PRONGS_IN: () =>
     say('Prongs curve down into the nose; tube over the ears, slide under the chin.'),
   PRONGS_HALF: () => say('Prongs fill no more than half of each nostril.'),

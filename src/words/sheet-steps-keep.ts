@@ -70,7 +70,7 @@ export const SHIFT_STEP_TEXTS: RemarkTexts = {
   CONCENTRATOR_BACKUP: () =>
     say('Concentrator: indicator content, filter clean, back-up cylinder full.'),
   WATER_LEVEL: () => say('Water level; sterile water, dated; changed as local policy says.'),
-  DRAIN_WATER: () => say('Drain water in hose and trap away from the patient, never back.'),
+  DRAIN_WATER: () => say('Drain water in the hose away from the patient, never back.'),
   SKIN_NOSE_EARS: () => say('Skin at nose, cheeks and ears whole; prongs still in, not blocked.'),
   SKIN_UNDER_MASK: () => say('Skin at bridge of nose, cheeks and ears whole; face wiped dry.'),
   SKIN_ROUND_NECK: () => say('Skin under tapes and round the opening whole and dry.'),
@@ -101,7 +101,9 @@ export const GAS_FAILS_STEP_TEXTS: RemarkTexts = {
     say('Oxygen from another source now: the next full cylinder, or a wall outlet.'),
   OTHER_SOURCE_BACKUP: () => say('Oxygen from another source now: the back-up cylinder.'),
   OTHER_SOURCE_METER: () =>
-    say('Oxygen from another source now: a cylinder with its own meter and a mask for it.'),
+    say(
+      'Oxygen from another source now: a cylinder with its own meter, to where the patient breathes.',
+    ),
   HEATER_OFF: () => say('Heater off whenever the flow stops.'),
   ONE_GAS_FAILS: () =>
     say(

@@ -1,5 +1,6 @@
 // Hazards of joining an interface to an airway it must not serve: each set-up is ruled out with a reason and what would change it.
 import { describe, expect, it } from 'vitest'
+import { DEMO_SHELF } from '../../src/kit/demo-shelf/demo-shelf.ts'
 import { FAMILY_IDS } from '../../src/kit/family-id.ts'
 import type { FamilyId } from '../../src/kit/family-id.ts'
 import { INTERFACE_FAMILIES } from '../../src/kit/interface-families.ts'
@@ -49,6 +50,12 @@ function reasonsFor(subject: PlanSubject, setUp: SetUp): ReturnType<typeof exclu
   if (rated === undefined) throw new Error(`no such size of ${setUp.family}`)
   return exclusionsOf(subject, { setUp, rated: { ...rated, isFromLabel: false } })
 }
+
+const MIST = (() => {
+  const found = DEMO_SHELF.sources.find(({ kind }) => kind === 'jet-nebuliser')
+  if (found === undefined) throw new Error('the demo shelf has a jet nebuliser')
+  return found
+})()
 
 const FACE_OR_NOSE = FAMILY_IDS.filter((id) => INTERFACE_FAMILIES[id].opening !== 'neck')
 const NECK = FAMILY_IDS.filter((id) => INTERFACE_FAMILIES[id].opening === 'neck')
@@ -121,6 +128,13 @@ describe('ruled out by what changes the interface', () => {
     )
   })
 
+  it('a catheter pushed blindly through the nose after a base-of-skull fracture', () => {
+    const changes = ['base-of-skull-fracture'] as const
+    const code = 'CATHETER_AFTER_SKULL_BASE_FRACTURE'
+    expect(codes({ family: 'nasal-catheter', subject: { changes } })).toContain(code)
+    expect(codes({ family: 'nasal-cannula', subject: { changes } })).not.toContain(code)
+  })
+
   it('what presses on a burnt or injured face', () => {
     const subject = { changes: ['facial-burn-or-injury'] } as const
     expect(codes({ family: 'simple-mask', subject })).toContain('CONTACT_ON_BURN_OR_INJURY')
@@ -140,6 +154,20 @@ describe('ruled out by humidity', () => {
   it('a heated stream onto a heat and moisture exchanger', () => {
     const airway = tubeWith({ cuff: 'up', heatMoistureExchanger: true })
     expect(codes({ family: 't-piece', subject: { airway } })).toContain('EXCHANGER_UNDER_WET_GAS')
+  })
+
+  it('the mist of a jet nebuliser onto a heat and moisture exchanger, on tube and stoma', () => {
+    const stoma = { ...LARYNGECTOMY, heatMoistureExchanger: true } as const
+    for (const airway of [tubeWith({ cuff: 'up', heatMoistureExchanger: true }), stoma]) {
+      const mist = { ...setUpOf({ family: 'tracheostomy-mask', flowLpm: 10 }), source: MIST }
+      const found = reasonsFor({ ...ADULT, airway }, mist)
+      const wet = found.find(({ code }) => code === 'EXCHANGER_UNDER_WET_GAS')
+      expect(wet?.flip?.path).toBe(
+        airway === stoma
+          ? 'patient.airway.heatMoistureExchanger'
+          : 'patient.airway.tube.heatMoistureExchanger',
+      )
+    }
   })
 })
 

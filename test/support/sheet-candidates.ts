@@ -108,6 +108,7 @@ export function* sheetSubjects(): Generator<SheetSubject> {
           const question = {
             about,
             setUp,
+            hasWaterTrap: inTurn([false, true], turn),
             shelf: DEMO_SHELF,
             isReadingUsed: inTurn([true, false], turn >> 2),
             hasHoldRate: inTurn([false, true], turn >> 3),

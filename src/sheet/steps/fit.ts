@@ -86,7 +86,14 @@ export const FIT_STEPS: readonly Step[] = [
     id: 'HOSE_HANGS_LOW',
     phase,
     place: 'tube',
-    when: [{ feed: ['wide-bore'] }],
+    when: [{ feed: ['wide-bore'], hasWaterTrap: [true] }],
+    known: 'common-practice',
+  },
+  {
+    id: 'HOSE_WITHOUT_TRAP',
+    phase,
+    place: 'tube',
+    when: [{ feed: ['wide-bore'], hasWaterTrap: [false] }],
     known: 'common-practice',
   },
   {
