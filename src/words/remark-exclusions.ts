@@ -23,7 +23,9 @@ export const EXCLUSION_TEXTS: RemarkTexts = {
   CONTACT_ON_BURN_OR_INJURY: () => say('a mask would press on a burnt or injured face'),
   NEVER_DRY_TO_NECK: () => say('a bypassed upper airway is never given dry gas'),
   EXCHANGER_UNDER_WET_GAS: () =>
-    say('active humidification and a heat and moisture exchanger are never used together'),
+    say(
+      'active humidification and a heat and moisture exchanger are never used together: take the exchanger off first',
+    ),
   SIZE_FOR_OTHER_AGE: (v) =>
     say('size {size} does not fit at {age}', {
       size: sizeOf(v),
@@ -118,7 +120,9 @@ export const EXCLUSION_NAMES: Readonly<Record<string, string>> = {
   CATHETER_AFTER_SKULL_BASE_FRACTURE: say('catheter after a base-of-skull fracture'),
   CONTACT_ON_BURN_OR_INJURY: say('would press on a burnt or injured face'),
   NEVER_DRY_TO_NECK: say('dry gas to a bypassed upper airway'),
-  EXCHANGER_UNDER_WET_GAS: say('active humidification over a heat and moisture exchanger'),
+  EXCHANGER_UNDER_WET_GAS: say(
+    'active humidification over a heat and moisture exchanger: take it off first',
+  ),
   SIZE_FOR_OTHER_AGE: say('size for another age'),
   SIZE_FOR_OTHER_WEIGHT: say('size for another weight'),
   BELOW_RATED_FLOW: say('below the least flow'),
