@@ -58,6 +58,18 @@ describe('building a chain', () => {
     )
   })
 
+  it('folds away the pressure, the weak joints and the sizes, and shows them when wanted', async () => {
+    const said = page.locator('.chain-answer')
+    expect(await said.innerText()).not.toMatch(/6\smm \(from memory/)
+    for (const name of [/^Pressure behind/, /^Joints that come apart/, /^Nominal sizes/])
+      await said.getByRole('button', { name }).click()
+    const told = await said.locator('.fold-panel').allInnerTexts()
+    const text = told.join(' ').replaceAll(/\s+/g, ' ')
+    expect(text).toMatch(/Flowmeter [^:]*: [\d.]+ kPa/)
+    expect(text).toMatch(/pushed on: tubing nipple to end of oxygen tubing/i)
+    expect(text).toMatch(/tubing nipple to end of oxygen tubing: 6 mm \(from memory/i)
+  })
+
   it('is read without a fault in every size and look', async () => {
     expect(await faultsEverywhere()).toEqual([])
   })
