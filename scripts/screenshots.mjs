@@ -20,12 +20,19 @@ const WAIT_MS = 240_000
 /** Each place by its name, its address, and what must be there before it is taken. A new place is one line here. */
 const PLACES = [
   { name: 'bedside', path: '', ready: '.result[aria-busy="false"] .picture svg' },
+  { name: 'sheet', path: '', ready: '.sheet-paper', open: openSheet },
   { name: 'gas', path: 'gas', ready: 'main h1' },
   { name: 'chain', path: 'chain', ready: '.chain .picture svg' },
   { name: 'shelf', path: 'shelf', ready: '.shelf article' },
   { name: 'evidence', path: 'evidence', ready: '.evidence .picture svg' },
   { name: 'settings', path: 'settings', ready: '.settings h1' },
 ]
+
+/** The sheet of the set-up in sight, by its button: its address holds the case and the time. */
+async function openSheet(page) {
+  await page.locator('.result[aria-busy="false"] .plan').waitFor({ timeout: WAIT_MS })
+  await page.getByRole('button', { name: 'Bedside sheet' }).click()
+}
 
 const { values } = parseArgs({
   options: {
@@ -52,6 +59,7 @@ try {
     // The answer is computed once a page; sizes and looks are changed on the same page.
     const page = await context.newPage()
     await page.goto(url + place.path)
+    if (place.open !== undefined) await place.open(page)
     if (place.name === 'bedside' && values.case !== undefined)
       await page.locator('#field-example').selectOption(values.case)
     for (const size of SIZES) {

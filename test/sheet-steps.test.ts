@@ -53,7 +53,12 @@ const REQUIREMENTS: readonly Requirement[] = [
     phase: 'prepare',
     says: /no smoking, flame, oil or grease.*paraffin/i,
   },
-  { name: 'defibrillation', when: always, phase: 'each-shift', says: /shock.*metre away/i },
+  {
+    name: 'defibrillation',
+    when: always,
+    phase: 'each-shift',
+    says: /defibrillation.*metre away/i,
+  },
   {
     name: 'five minutes',
     when: always,

@@ -85,7 +85,7 @@ export const SHIFT_STEP_TEXTS: RemarkTexts = {
   EXCHANGER_CHANGED: () =>
     say('Exchanger changed when wet, soiled or due; off for nebulised drugs.'),
   DEFIBRILLATION: () =>
-    say('Before a shock: mask or cannula at least a metre away from the chest.'),
+    say('Before defibrillation: mask or cannula at least a metre away from the chest.'),
 }
 
 export const GAS_FAILS_STEP_TEXTS: RemarkTexts = {

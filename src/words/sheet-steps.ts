@@ -63,6 +63,10 @@ const PREPARE_STEP_TEXTS: RemarkTexts = {
 const CHECK_STEP_TEXTS: RemarkTexts = {
   METER_TUBE: (v) =>
     say('Set {flow}: middle of the ball at the mark, at eye level.', { flow: meteredText(v) }),
+  METER_OF_MASK: (v) =>
+    say('That was the cannula; the meter of the mask at {flow}.', {
+      flow: flowText(numberOf(v, 'overLpm')),
+    }),
   METER_IN_ML: (v) =>
     say('Meter in mL/min: set {flow} mL/min. Not L/min.', {
       flow: String(Math.round(numberOf(v, 'flowMlPerMin'))),

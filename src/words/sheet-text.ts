@@ -68,7 +68,7 @@ export interface SheetPage {
 
 export function sheetPage(options: {
   readonly sheet: Sheet
-  readonly shelf: Pick<Shelf, 'interfaces'>
+  readonly shelf: Pick<Shelf, 'interfaces' | 'sources'>
   readonly state: SheetState
 }): SheetPage {
   const { sheet, state } = options

@@ -40,6 +40,14 @@ export const CHECK_BEFORE_USE_STEPS: readonly Step[] = [
     values: ['meterLpm'],
   },
   {
+    id: 'METER_OF_MASK',
+    phase,
+    place: 'source',
+    when: [{ family: ['cannula-under-mask'], isFlush: [false] }],
+    known: 'common-practice',
+    values: ['overLpm'],
+  },
+  {
     id: 'METER_FLUSH',
     phase,
     place: 'source',
