@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Page } from 'playwright-core'
 import { accessibilityFaults, openApp, watchForErrors } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
-import { sidewaysPx } from './bedside-steps.ts'
+import { brokenByPages, sidewaysPx } from './bedside-steps.ts'
 
 let app: OpenedApp
 let page: Page
@@ -160,6 +160,23 @@ describe('from the set-up in sight on Bedside', () => {
     expect(await page.getByLabel('Gas source').inputValue()).toMatch(/nebuliser|blender|ventilator/)
     await open('/chain?source=no-such-thing')
     await page.getByText(/The address asks for no-such-thing/).waitFor()
+  })
+})
+
+describe('a chain on the page', () => {
+  it('breaks over printed pages without laying anything over anything, and has targets of at least 44 pixels', async () => {
+    await open('/chain')
+    await picture()
+    expect(await brokenByPages(page)).toEqual([])
+    const small = await page
+      .locator('main :is(button, select, .look-choice, nav a)')
+      .evaluateAll((all) =>
+        all
+          .map((one) => ({ name: one.textContent ?? '', box: one.getBoundingClientRect() }))
+          .filter(({ box }) => box.width > 0 && (box.height < 44 || box.width < 44))
+          .map(({ name, box }) => `${name} ${box.width} × ${box.height}`),
+      )
+    expect(small).toEqual([])
   })
 })
 

@@ -4,7 +4,7 @@ import type { Locator, Page } from 'playwright-core'
 import { accessibilityFaults, openApp, watchForErrors } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
 import { pageTexts } from '../support/page-texts.ts'
-import { focusedLabel, sidewaysPx } from './bedside-steps.ts'
+import { brokenByPages, focusedLabel, sidewaysPx } from './bedside-steps.ts'
 
 /** Two shared cores may be slow; no test is judged by its speed. */
 const WAIT_MS = 20_000
@@ -312,6 +312,10 @@ describe('the Shelf page', () => {
     await press('Yes, back to the demo')
     expect(await box('Nasal catheter, newborn').inputValue()).toBe('8')
     expect(await page.evaluate(() => localStorage.getItem('oxwright.shelf.1'))).toBeNull()
+  })
+
+  it('breaks over printed pages without laying anything over anything', async () => {
+    expect(await brokenByPages(page)).toEqual([])
   })
 
   it('has targets of at least 44 pixels and no error in the console', async () => {
