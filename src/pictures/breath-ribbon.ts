@@ -18,6 +18,8 @@ export interface RibbonLook {
   readonly mode?: PaintMode
   /** Names the picture's parts; two pictures on one page need two. */
   readonly id?: string
+  /** With a line that a page lets move with the breath. */
+  readonly hasSweep?: boolean
 }
 
 const WIDTH_PX = 720
@@ -67,7 +69,17 @@ function drawn(ribbons: readonly Ribbon[], look: RibbonLook): string {
   const titles = ribbons.map(({ title }) => wrapped(title, { widthPx: columnPx, fontPx: TITLE_PX }))
   const titleLines = Math.max(...titles.map((lines) => lines.length))
   const blocks = ribbons.map((ribbon, i) =>
-    block({ ribbon, shape: shapes[i], titles: titles[i], titleLines, columnPx, axes, paints, id }),
+    block({
+      ribbon,
+      shape: shapes[i],
+      titles: titles[i],
+      titleLines,
+      columnPx,
+      axes,
+      paints,
+      id,
+      hasSweep: look.hasSweep ?? false,
+    }),
   )
   const body = beside ? besides(blocks, columnPx + GAP_PX) : stacked(spaced(blocks), TOP_PX)
   return picture({
@@ -111,8 +123,9 @@ function block(options: {
   readonly axes: RibbonAxes
   readonly paints: Paints
   readonly id: string
+  readonly hasSweep: boolean
 }): Block {
-  const { ribbon, columnPx, axes, paints, id } = options
+  const { ribbon, columnPx, axes, paints, id, hasSweep } = options
   const shape = options.shape ?? ribbonShape(ribbon.breath)
   const headPx = options.titleLines * TITLE_LINE_PX + 8
   const head = (options.titles ?? []).map((line, i) =>
@@ -124,7 +137,7 @@ function block(options: {
       fill: paints.ink,
     }),
   )
-  const body = panels({ ribbon, shape, axes, widthPx: columnPx, paints, id })
+  const body = panels({ ribbon, shape, axes, widthPx: columnPx, paints, id, hasSweep })
   const words = legend({ ribbon, shape, axes, widthPx: columnPx, paints, id })
   const legendTopPx = headPx + PANELS_HEIGHT_PX
   return {

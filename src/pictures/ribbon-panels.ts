@@ -22,6 +22,8 @@ export interface PanelsOptions {
   readonly widthPx: number
   readonly paints: Paints
   readonly id: string
+  /** With a line that a page may let move over both panels with the breath. */
+  readonly hasSweep?: boolean
 }
 
 const LEFT_PX = 44
@@ -71,7 +73,21 @@ export function panels(options: PanelsOptions): string {
     ...flowPanel(options, time, flow),
     ...fractionPanel(options, time, fraction),
     ...timeAxis(options, time),
+    ...(options.hasSweep === true ? [sweep(options)] : []),
   ].join('')
+}
+
+/** Where the breath is, at its start: the page moves it to the right by the width of the picture less both margins. */
+function sweep({ paints }: PanelsOptions): string {
+  return element('line', {
+    class: 'ribbon-sweep',
+    x1: LEFT_PX,
+    x2: LEFT_PX,
+    y1: FLOW_TOP_PX,
+    y2: FRACTION_BOTTOM_PX,
+    stroke: paints.ink,
+    'stroke-width': '1.5',
+  })
 }
 
 function flowPanel(options: PanelsOptions, time: Scale, flow: Scale): string[] {

@@ -72,7 +72,8 @@ describe('bedside page, accessible', () => {
   it.each(SHOWN)(
     'shows set-up and number without scrolling at $width × $height, $look',
     async (shown) => {
-      await page.reload()
+      // Once for all: what was opened before is shut again.
+      if (shown === SHOWN[0]) await page.reload()
       await answered(page)
       await show(shown)
       for (const part of ['.first-name', '.first-gives']) {
@@ -108,7 +109,9 @@ describe('bedside page, accessible', () => {
     await page.setViewportSize({ width: 390, height: 844 })
     await openEverything()
     const small = await page
-      .locator('button, select, .field-box, .check-label, .ranked-label, .look-choice')
+      .locator(
+        'button, select, .field-box, .check-label, .ranked-label, .look-choice, input[type="range"], main a',
+      )
       .evaluateAll((all) =>
         all
           .map((one) => ({ name: one.textContent ?? '', box: one.getBoundingClientRect() }))
@@ -163,14 +166,16 @@ describe('bedside page, accessible', () => {
 
   it('stands still for readers who prefer so', async () => {
     await page.emulateMedia({ reducedMotion: 'reduce' })
-    const moving = await page.locator('body *').evaluateAll(
-      (all) =>
-        all.filter((one) => {
+    const moving = async (): Promise<readonly string[]> =>
+      await page.locator('body *').evaluateAll((all) =>
+        all.flatMap((one) => {
           const { transitionDuration, animationName } = getComputedStyle(one)
-          return animationName !== 'none' || /[1-9]/.test(transitionDuration)
-        }).length,
-    )
-    expect(moving).toBe(0)
+          const isMoving = animationName !== 'none' || /[1-9]/.test(transitionDuration)
+          return isMoving ? [`${one.tagName} ${one.getAttribute('class')}`] : []
+        }),
+      )
+    // Once the page has heard of it.
+    await expect.poll(moving, { timeout: 10_000 }).toEqual([])
   })
 
   it('prints the case, the answer and the ranking, but no form', async () => {

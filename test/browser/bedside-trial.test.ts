@@ -117,23 +117,30 @@ describe('bedside, dials', () => {
     await page.getByRole('button', { name: 'Back to the case' }).click()
   })
 
-  it('never hold the page for more than 50 ms while a dial is dragged', async () => {
-    await pickExample(page, 'nasal-cannula')
-    await dial('Breathing rate').waitFor()
-    const drags: number[] = []
-    // The observer tells by the wall clock, which other programs on the machine stretch: the calmest of a few drags counts.
-    for (let drag = 0; drag < DRAGS && (drags.at(-1) ?? Infinity) > LONG_MS; drag++) {
-      await page.evaluate(watchLongTasks)
-      const ownMs = await longestOwnTaskMs(dragAcross)
-      const byTheClock = await page.evaluate(() => Math.max(0, ...Reflect.get(globalThis, 'seen')))
-      // A task that had to wait for a processor is as long as its own work.
-      drags.push(byTheClock > LONG_MS ? ownMs : byTheClock)
-      console.log(`longest task of a drag: ${byTheClock} ms by the clock, ${ownMs} ms of work`)
-    }
-    expect(Math.min(...drags)).toBeLessThanOrEqual(LONG_MS)
-    expect(await dial('Breathing rate').getAttribute('aria-valuetext')).toMatch(/tried$/)
-    await page.getByRole('button', { name: 'Back to the case' }).click()
-  })
+  it.each(['Breathing rate', 'Flow'])(
+    'never hold the page for more than 50 ms while one is dragged: %s',
+    async (dragged) => {
+      await pickExample(page, 'nasal-cannula')
+      await dial(dragged).waitFor()
+      const before = await dial(dragged).getAttribute('aria-valuetext')
+      const drags: number[] = []
+      // The observer tells by the wall clock, which other programs on the machine stretch: the calmest of a few drags counts.
+      for (let drag = 0; drag < DRAGS && (drags.at(-1) ?? Infinity) > LONG_MS; drag++) {
+        await page.evaluate(watchLongTasks)
+        const ownMs = await longestOwnTaskMs(async () => await dragAcross(dragged))
+        const byTheClock = await page.evaluate(() =>
+          Math.max(0, ...Reflect.get(globalThis, 'seen')),
+        )
+        // A task that had to wait for a processor is as long as its own work.
+        drags.push(byTheClock > LONG_MS ? ownMs : byTheClock)
+        console.log(`longest task of a drag: ${byTheClock} ms by the clock, ${ownMs} ms of work`)
+      }
+      expect(Math.min(...drags)).toBeLessThanOrEqual(LONG_MS)
+      expect(await dial(dragged).getAttribute('aria-valuetext')).not.toBe(before)
+      await page.locator('.trial').waitFor()
+      await page.getByRole('button', { name: 'Back to the case' }).click()
+    },
+  )
 })
 
 const LONG_MS = 50
@@ -180,9 +187,9 @@ async function longestOwnTaskMs(during: () => Promise<void>): Promise<number> {
 }
 
 /** By the mouse, over the whole dial, with the ribbon drawn on the way. */
-async function dragAcross(): Promise<void> {
-  await dial('Breathing rate').scrollIntoViewIfNeeded()
-  const at = await dial('Breathing rate').boundingBox()
+async function dragAcross(dragged: string): Promise<void> {
+  await dial(dragged).scrollIntoViewIfNeeded()
+  const at = await dial(dragged).boundingBox()
   if (at === null) throw new Error('no dial in sight')
   const y = at.y + at.height / 2
   await page.mouse.move(at.x + 20, y)

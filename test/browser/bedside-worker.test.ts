@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openApp } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
-import { answered, openBedside, typedIn, typeInto } from './bedside-steps.ts'
+import { answered, faultsInBothLooks, openBedside, typedIn, typeInto } from './bedside-steps.ts'
 
 let app: OpenedApp
 
@@ -51,6 +51,17 @@ describe('bedside page, computing', () => {
     expect(await page.locator('.case-line').innerText()).toMatch(/^72 years/)
     expect(errors).toEqual([])
     await page.context().close()
+  })
+
+  it('says when the calculation breaks off, in either look', async () => {
+    const context = await app.browser.newContext({ serviceWorkers: 'block' })
+    const page = await context.newPage()
+    await page.route(/core-worker/, async (route) => await route.abort())
+    await page.goto(app.url)
+    const failed = page.locator('.result .refused[role="alert"]')
+    await failed.waitFor()
+    expect(await faultsInBothLooks(page, '.result')).toEqual([])
+    await context.close()
   })
 
   it('starts afresh where the kept draft is broken', async () => {

@@ -51,6 +51,16 @@ describe('bedside page', () => {
     expect(await page.locator('.why').innerText()).toMatch(/^Likely below the goal: about \d+.%/)
   })
 
+  it('says of what is on and of each set-up until which breathing rate it holds', async () => {
+    const onNow = await page.locator('.on-now').innerText()
+    expect(onNow).toMatch(/holds |below the goal already|above the goal already/)
+    const rows = await page.locator('.ranked .ranked-row').allInnerTexts()
+    expect(rows.length).toBeGreaterThan(5)
+    for (const row of rows)
+      expect(row).toMatch(/holds (until \d+\/min|at every breathing rate)|the goal already/)
+    expect(await page.locator('.answer .facts').innerText()).toMatch(/Holds until/i)
+  })
+
   it('has the emergency lines on top', async () => {
     const box = await page.locator('.emergency').boundingBox()
     const answer = await page.locator('.first-choice').boundingBox()
@@ -75,6 +85,34 @@ describe('bedside page', () => {
     const description = await ribbon.locator('desc').textContent()
     expect(description).toMatch(/Effective inspired oxygen fraction 0\.\d+/)
     expect(description).toMatch(/room air drawn in/)
+  })
+
+  it('lets a line move over the ribbon with the breath, and stand still where that is preferred', async () => {
+    const line = page.locator('.answer .ribbon-sweep')
+    await line.waitFor({ state: 'attached' })
+    const leftPx = async (): Promise<number> =>
+      await line.evaluate((one) => one.getBoundingClientRect().left)
+    const moves = await line.evaluate((one) => {
+      const { animationName, animationDuration } = getComputedStyle(one)
+      return { animationName, animationDuration }
+    })
+    const told = await page
+      .getByRole('slider', { name: 'Breathing rate' })
+      .getAttribute('aria-valuetext')
+    const breathS = 60 / Number.parseFloat(told ?? '')
+    expect(moves.animationName).toBe('breath-in')
+    expect(Number.parseFloat(moves.animationDuration)).toBeCloseTo(breathS, 1)
+    const places = new Set<number>()
+    for (let look = 0; look < 12; look += 1) {
+      places.add(Math.round(await leftPx()))
+      await page.waitForTimeout(120)
+    }
+    expect(places.size).toBeGreaterThan(2)
+    const picture = await page.locator('.answer .picture svg').boundingBox()
+    expect(Math.max(...places)).toBeLessThanOrEqual((picture?.x ?? 0) + (picture?.width ?? 0) - 8)
+    await page.emulateMedia({ reducedMotion: 'reduce' })
+    expect(await line.isVisible()).toBe(false)
+    await page.emulateMedia({ reducedMotion: null })
   })
 
   it('lets number and ribbon follow the row that is chosen, and go back to what is on now', async () => {

@@ -63,6 +63,15 @@ describe('evidence page', () => {
     expect(await page.locator('.check-row[data-result="miss"] .check-why').count()).toBe(misses)
   })
 
+  it('says of each row its condition, quantity, both values, how it is known and its source', async () => {
+    const row = page.locator('#over-mask-gentle-8')
+    const said = await row.innerText()
+    expect(said).toMatch(/simple mask: 5 healthy people; site not seen, in the mask assumed/)
+    expect(said).toMatch(/Fraction in the mask: published 0\.73, ours 0\.\d+ \(±0\.08/)
+    expect(said).toMatch(/measured; read in the source/)
+    expect(said).toMatch(/Oxygen mask over another mask, 2024/)
+  })
+
   it('says where no measurement exists, for every unchecked interface', async () => {
     const unchecked = Object.values(INTERFACE_FAMILIES).filter(({ isChecked }) => !isChecked)
     expect(unchecked.length).toBeGreaterThan(0)

@@ -13,11 +13,13 @@ import { answered, openBedside } from './bedside-steps.ts'
 
 let app: OpenedApp
 const WAIT_MS = 60_000
+/** Where room is scarce: a desktop has more of it than either. */
 const SIZES = [
   { width: 390, height: 844 },
   { width: 1024, height: 768 },
-  { width: 1440, height: 900 },
 ]
+/** German runs less far than the language of the other test, so that the narrowest size judges it. */
+const NARROWEST = SIZES.slice(0, 1)
 const CATALOGUE_FILE = /\/assets\/de-[^/]*\.js$/
 
 beforeAll(async () => {
@@ -63,7 +65,7 @@ async function open(page: Page, path: string): Promise<void> {
 type Found = PageTexts & { readonly where: string; readonly errors: readonly string[] }
 
 /** What stands on every place and part that links of the page lead to, beginning at the first, at each size of window. */
-async function everyPlace(context: BrowserContext): Promise<readonly Found[]> {
+async function everyPlace(context: BrowserContext, sizes: typeof SIZES): Promise<readonly Found[]> {
   const found: Found[] = []
   const known = new Set(['/'])
   const ahead = ['/']
@@ -71,7 +73,7 @@ async function everyPlace(context: BrowserContext): Promise<readonly Found[]> {
     const page = await context.newPage()
     const errors = watchForErrors(page)
     await open(page, path)
-    for (const size of SIZES) {
+    for (const size of sizes) {
       await page.setViewportSize(size)
       await settled(page)
       await unfold(page)
@@ -111,7 +113,7 @@ function sourceTexts(row: AnyRow): readonly string[] {
 
 describe('in a language nobody speaks', () => {
   it('shows no text that was not said, lays none over another and cuts none', async () => {
-    const places = await everyPlace(await germanContext(pseudoCatalogue()))
+    const places = await everyPlace(await germanContext(pseudoCatalogue()), SIZES)
     expect(places.length).toBeGreaterThanOrEqual(3 * SIZES.length)
     for (const { where, texts, overlaps, cut, errors } of places) {
       expect(texts.filter((text) => /[åéîøûñŕšţ]/.test(text)).length, where).toBeGreaterThan(15)
@@ -129,7 +131,7 @@ describe('in a language nobody speaks', () => {
 
 describe('in German', () => {
   it('lays no text over another and cuts none', async () => {
-    const places = await everyPlace(await germanContext())
+    const places = await everyPlace(await germanContext(), NARROWEST)
     expect(places[0]?.texts).toContain('Gereihte Aufbauten')
     for (const { where, overlaps, cut, errors } of places) {
       expect({ where, overlaps, cut, errors }).toEqual({ where, overlaps: [], cut: [], errors: [] })

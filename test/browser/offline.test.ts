@@ -7,7 +7,7 @@ import type { Browser, Page } from 'playwright-core'
 import { serve } from '../../scripts/lib/static-server.mjs'
 import { launchChromium } from '../support/browser.ts'
 import { ROOT } from '../support/files.ts'
-import { answered, pickExample, typedIn, typeInto } from './bedside-steps.ts'
+import { answered, faultsInBothLooks, pickExample, typedIn, typeInto } from './bedside-steps.ts'
 
 const BUILT = join(ROOT, 'dist', 'web')
 const SLOW_MS = 60_000
@@ -94,6 +94,7 @@ describe('newer version', () => {
       })
       const take = page.getByRole('button', { name: 'Take it now' })
       await take.waitFor()
+      expect(await faultsInBothLooks(page, '.update')).toEqual([])
       await typeInto(page, 'age', '71')
       await answered(page)
       expect(await page.locator('meta[name="build"]').count()).toBe(0)

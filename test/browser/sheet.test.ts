@@ -9,7 +9,7 @@ import { accessibilityFaults, openApp, watchForErrors } from '../support/browser
 import type { OpenedApp } from '../support/browser.ts'
 import { ROOT } from '../support/files.ts'
 import { PRINTED, requestFor } from '../support/printed-sheets.ts'
-import { openBedside, sidewaysPx } from './bedside-steps.ts'
+import { faultsInBothLooks, openBedside, sidewaysPx } from './bedside-steps.ts'
 
 let app: OpenedApp
 let page: Page
@@ -123,6 +123,7 @@ describe('the sheet page', () => {
   it('says why there is no sheet: nothing named, address cut, set-up unknown or ruled out', async () => {
     await page.goto(`${app.url}/sheet`.replace('//sheet', '/sheet'))
     await page.getByText('No sheet is named in this address').waitFor()
+    expect(await faultsInBothLooks(page, 'main')).toEqual([])
     const whole = addressOf({ ...requestFor('simple-mask', 'simple-mask/adult@wall-15#6') })
     await page.goto('about:blank')
     await page.goto(whole.slice(0, -3))
@@ -133,6 +134,7 @@ describe('the sheet page', () => {
     await page.goto('about:blank')
     await page.goto(addressOf(requestFor('laryngectomy', 'simple-mask/adult@wall-15#6')))
     await page.getByText('the plan rules this set-up out').waitFor()
+    expect(await faultsInBothLooks(page, 'main')).toEqual([])
     expect(await page.getByRole('link', { name: 'To Bedside' }).count()).toBe(1)
   })
 

@@ -137,7 +137,6 @@ describe('the import part of the shelf', () => {
   it.each([
     { width: 1024, height: 768, look: 'Light' },
     { width: 390, height: 844, look: 'Dark' },
-    { width: 1440, height: 900, look: 'Dark' },
     { width: 512, height: 384, look: 'Light' },
   ])('has no accessibility fault at $width × $height, $look', async ({ look, ...size }) => {
     await page.setViewportSize(size)

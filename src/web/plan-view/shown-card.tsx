@@ -66,7 +66,11 @@ export function ShownCard(props: ShownCardProps) {
       {trial.isFailed ? (
         <p role="alert">{SHOWN_WORDS.failed}</p>
       ) : (
-        <Breath row={row} breath={tried?.trial.breath ?? null} />
+        <Breath
+          row={row}
+          breath={tried?.trial.breath ?? null}
+          ratePerMin={tried?.trial.ratePerMin ?? null}
+        />
       )}
       <Measured setUp={row.setUp} oursO2Fraction={row.effectiveO2Fraction.median} />
       <Notes row={shown.row} />
@@ -135,6 +139,7 @@ const FactsOf = memo(function FactsOf({
 const Breath = memo(function Breath(props: {
   readonly row: RankedSetUp
   readonly breath: Ribbon['breath'] | null
+  readonly ratePerMin: number | null
 }) {
   const { row, breath } = props
   const ribbon = useMemo(() => {
@@ -142,7 +147,7 @@ const Breath = memo(function Breath(props: {
     const { printedO2Fraction, isChecked } = row
     return { breath, printedO2Fraction, isChecked, title: setUpHeadingText(row) }
   }, [breath, row])
-  return <RibbonView ribbon={ribbon} />
+  return <RibbonView ribbon={ribbon} ratePerMin={props.ratePerMin} />
 })
 
 /** What to mind goes with the parts, not with the numbers of a trial. */
