@@ -53,7 +53,7 @@ describe('bedside page, computing', () => {
     await page.context().close()
   })
 
-  it('says when the calculation breaks off, in either look', async () => {
+  it('says when the calculation breaks off, in either look, and works it out when asked again', async () => {
     const context = await app.browser.newContext({ serviceWorkers: 'block' })
     const page = await context.newPage()
     await page.route(/core-worker/, async (route) => await route.abort())
@@ -61,6 +61,9 @@ describe('bedside page, computing', () => {
     const failed = page.locator('.result .refused[role="alert"]')
     await failed.waitFor()
     expect(await faultsInBothLooks(page, '.result')).toEqual([])
+    await page.unroute(/core-worker/)
+    await failed.getByRole('button').click()
+    await answered(page)
     await context.close()
   })
 

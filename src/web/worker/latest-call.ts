@@ -30,12 +30,21 @@ export function createLatestCall(start: () => Worker = startWorker): LatestCall 
     isBusy = false
   }
 
+  /** One that fails by itself is asked no more: whoever asks again gets a new one. */
+  const begun = (): Running => {
+    const own = started(start())
+    own.over.catch(() => {
+      if (running === own) end()
+    })
+    return own
+  }
+
   const ask: LatestCall['ask'] = async (question) => {
     newest += 1
     const own = newest
     // The core computes without pause, so a running question can only be ended together with its worker.
     if (isBusy) end()
-    running ??= started(start())
+    running ??= begun()
     isBusy = true
     const { core, over } = running
     try {
