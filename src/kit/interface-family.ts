@@ -18,6 +18,7 @@ export interface InterfaceSize {
   readonly ageYearsMin: number
   readonly ageYearsMax: number
   /** Where weight rather than age decides (newborn sizes). */
+  readonly weightKgMin?: number
   readonly weightKgMax?: number
   readonly rated: RatedFlow
   /** Gas space of the device at the opening; 0 for nasal prongs. */

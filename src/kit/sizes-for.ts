@@ -18,9 +18,8 @@ export interface SuitableSize {
 
 /** Upper ages of newborn, infant and child as the usual size, years (28 days, 2 and 12 years; common practice). */
 const USUAL_UNTIL_YEARS = { newborn: 28 / 365.25, infant: 2, child: 12 } as const
-/** Below this weight in the first months the preterm size is the usual one, and below the second no infant size fits, kg (common practice). */
+/** Below this weight in the first months the preterm size is the usual one, kg (common practice). */
 const PRETERM_KG = 2
-export const INFANT_KG_MIN = 2.5
 const AGE_YEARS_MAX = 120
 
 /** Sizes of a family for a body, preferred first; empty when none is made for it. Ages and weights as in the size table. */
@@ -51,7 +50,7 @@ function isAcceptable(size: InterfaceSize, body: BodySize): boolean {
   const { ageYears, weightKg } = body
   if (ageYears < size.ageYearsMin || ageYears > size.ageYearsMax) return false
   if (weightKg === undefined) return size.id !== 'preterm'
-  if (size.id === 'infant' && weightKg < INFANT_KG_MIN) return false
+  if (weightKg < (size.weightKgMin ?? 0)) return false
   return weightKg <= (size.weightKgMax ?? Number.POSITIVE_INFINITY)
 }
 

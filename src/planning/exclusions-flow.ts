@@ -1,8 +1,9 @@
 // Exclusions that follow from size, rated flow and the kind of goal.
+import { assert } from '../errors.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { InterfaceSize } from '../kit/interface-family.ts'
 import type { SetUp } from '../kit/set-up.ts'
-import { cannulaCeiling, INFANT_KG_MIN, sizesFor } from '../kit/sizes-for.ts'
+import { cannulaCeiling, sizesFor } from '../kit/sizes-for.ts'
 import type { ExclusionRule, Found, PlanSubject } from './exclusion-rule.ts'
 
 /** High flow in small children: 2 L/min for each kg up to this weight (local policy decides; common practice). */
@@ -52,7 +53,8 @@ export const exclusionsByFlow: readonly ExclusionRule[] = [
       const size = sizeOfSetUp(setUp)
       if (size === null || !isWithinAge(size, subject)) return null
       if (sizesFor(setUp.family, subject).some((one) => one.size === size.id)) return null
-      const limitKg = size.weightKgMax ?? INFANT_KG_MIN
+      const limitKg = size.weightKgMax ?? size.weightKgMin
+      assert(limitKg !== undefined, 'only a size with a weight can be for another weight')
       return {
         values: { size: setUp.size, weightKg: subject.weightKg, limitKg },
         flip: { path: 'patient.weightKg', value: limitKg, unit: 'kg' },

@@ -1,7 +1,8 @@
 // What the Shelf page says: browsing, counting, adding, editing. Leaves out names of fields and of what lies on the shelf.
 import type { SizeId } from '../kit/family-id.ts'
+import type { InterfaceSize } from '../kit/interface-family.ts'
 import { SIZE_NAMES } from './names.ts'
-import { plainNumberText, withUnit } from './number-text.ts'
+import { numberText, plainNumberText, withUnit } from './number-text.ts'
 import { say } from './say.ts'
 
 export const SHELF_PAGE = {
@@ -116,4 +117,37 @@ export function entryText(what: string, place: number): string {
 
 export function altitudeText(altitudeM: number): string {
   return say('It lies at {altitude}.', { altitude: withUnit(plainNumberText(altitudeM), 'm') })
+}
+
+/** Older than anybody: no upper age is said. */
+const AGE_YEARS_OPEN = 100
+const DAYS_PER_YEAR = 365.25
+const MONTHS_PER_YEAR = 12
+
+/** Whom a size fits: "fits 1–13 years", "fits up to 6 months and up to 2 kg". */
+export function fitsText(size: InterfaceSize): string {
+  const { ageYearsMin, ageYearsMax, weightKgMin, weightKgMax } = size
+  const from = ageOf(ageYearsMin)
+  const to = ageOf(ageYearsMax)
+  if (weightKgMax !== undefined)
+    return say('fits up to {age} and up to {weight}', {
+      age: withUnit(to.number, to.unit),
+      weight: withUnit(plainNumberText(weightKgMax), 'kg'),
+    })
+  if (ageYearsMax >= AGE_YEARS_OPEN)
+    return say('fits from {age}', { age: withUnit(from.number, from.unit) })
+  const low = from.unit === to.unit ? from.number : withUnit(from.number, from.unit)
+  const ages = `${low}–${withUnit(to.number, to.unit)}`
+  if (weightKgMin === undefined) return say('fits {ages}', { ages })
+  const weight = withUnit(plainNumberText(weightKgMin), 'kg')
+  return say('fits {ages}, from {weight}', { ages, weight })
+}
+
+/** In the unit people count a life of that length in; days and months are whole. */
+function ageOf(ageYears: number): { readonly number: string; readonly unit: string } {
+  const months = ageYears * MONTHS_PER_YEAR
+  if (months < 1) return { number: numberText(ageYears * DAYS_PER_YEAR, 1), unit: 'd' }
+  return months < MONTHS_PER_YEAR
+    ? { number: numberText(months, 1), unit: 'mo' }
+    : { number: plainNumberText(ageYears), unit: 'a' }
 }

@@ -88,9 +88,11 @@ describe('the Shelf page', () => {
     await page.setViewportSize({ width: 1024, height: 768 })
   })
 
-  it('shows a rated flow as it stands, never rounded', async () => {
+  it('shows whom each size fits, and a rated flow as it stands, never rounded', async () => {
     // The child's cannula begins at 0.125 L/min.
-    expect(await card('Nasal cannula').innerText()).toContain('0.125–4 L/min')
+    const said = await card('Nasal cannula').innerText()
+    expect(said.replaceAll(/\s+/g, ' ')).toMatch(/child fits 1–13 years \(usual\) 0\.125–4 L\/min/i)
+    expect(said).toMatch(/fits up to 6 months and up to 2 kg \(usual\)/i)
   })
 
   it('says what happens when a supply fails, the unknown too', async () => {

@@ -91,8 +91,9 @@ function sizeTable(family: InterfaceFamily): readonly string[] {
     '| size | ages, years | flow, L/min | how we know the flow | gas space, L |',
     '| --- | --- | --- | --- | --- |',
     ...family.sizes.map((size) => {
-      const weight = size.weightKgMax === undefined ? '' : `, to ${text(size.weightKgMax)} kg`
-      const ages = `${text(size.ageYearsMin)}–${text(size.ageYearsMax)}${weight}`
+      const from = size.weightKgMin === undefined ? '' : `, from ${text(size.weightKgMin)} kg`
+      const to = size.weightKgMax === undefined ? '' : `, to ${text(size.weightKgMax)} kg`
+      const ages = `${text(size.ageYearsMin)}–${text(size.ageYearsMax)}${from}${to}`
       const flow = `${text(size.rated.minLpm)}–${text(size.rated.maxLpm)}`
       return `| ${size.id} | ${ages} | ${flow} | ${known(size.rated)} | ${spreadText(size.pocketL.spread)} |`
     }),

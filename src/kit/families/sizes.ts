@@ -16,6 +16,8 @@ const AGES: Readonly<Record<SizeId, readonly [number, number]>> = {
 
 /** Weight up to which a size is used where weight decides, kg; common practice. */
 const WEIGHT_KG_MAX: Readonly<Partial<Record<SizeId, number>>> = { preterm: 2, newborn: 5 }
+/** Weight below which a size is too large where weight decides, kg; common practice. */
+const WEIGHT_KG_MIN: Readonly<Partial<Record<SizeId, number>>> = { infant: 2.5 }
 
 /** Gas space of a face or neck mask on the skin, L. Adult 0.1–0.2 L from memory; smaller ones in proportion to face size, from memory. */
 const MASK_L: Readonly<Record<SizeId, readonly [number, number, number]>> = {
@@ -34,6 +36,7 @@ export function maskSpace(size: SizeId): SourcedSpread {
 
 export function sizeOf(id: SizeId, rated: RatedFlow, pocketL: SourcedSpread): InterfaceSize {
   const [ageYearsMin, ageYearsMax] = AGES[id]
+  const weightKgMin = WEIGHT_KG_MIN[id]
   const weightKgMax = WEIGHT_KG_MAX[id]
   return {
     id,
@@ -41,6 +44,7 @@ export function sizeOf(id: SizeId, rated: RatedFlow, pocketL: SourcedSpread): In
     ageYearsMax,
     rated,
     pocketL,
+    ...(weightKgMin === undefined ? {} : { weightKgMin }),
     ...(weightKgMax === undefined ? {} : { weightKgMax }),
   }
 }

@@ -17,7 +17,7 @@ import { chainHref } from '../chain/chain-address.ts'
 import type { Named } from '../chain/chain-address.ts'
 import { choiceName, placeName } from './choice-names.ts'
 import { CountStepper } from './count-stepper.tsx'
-import { factsOf, ratedText } from './row-facts.ts'
+import { factsOf, ratedText, whomText } from './row-facts.ts'
 import { hasRunOut, kindName } from './shelf-filter.ts'
 
 export interface RowCardProps {
@@ -64,6 +64,7 @@ export function RowCard(props: RowCardProps) {
               />
               <span>
                 {SIZE_NAMES[stock.size]}
+                <span className="field-help shelf-rated">{whomText(row, stock)}</span>
                 <span className="field-help shelf-rated">{ratedText(row, stock)}</span>
               </span>
             </div>

@@ -1,11 +1,12 @@
 // What is known of a row, as named values: what stands on its own label told from what is usual, and the unknown said. Leaves out sizes and counts, which have a place of their own.
 import { INTERFACE_FAMILIES } from '../../kit/interface-families.ts'
 import type { AnyRow, RowList } from '../../kit/edit-shelf.ts'
+import type { InterfaceSize } from '../../kit/interface-family.ts'
 import type { InterfaceRow, Shelf, SizeStock } from '../../kit/shelf.ts'
 import { plainNumberText, withUnit } from '../../words/number-text.ts'
 import { shelfLabel } from '../../words/shelf-field-labels.ts'
 import { YES_NO_NAMES } from '../../words/shelf-names.ts'
-import { SHELF_PAGE, entryText } from '../../words/shelf-page-text.ts'
+import { SHELF_PAGE, entryText, fitsText } from '../../words/shelf-page-text.ts'
 import type { Fact } from '../parts/facts.tsx'
 import { choiceName, placeName } from './choice-names.ts'
 import { NO, YES, draftOf, entriesOf, entryCount } from './row-draft.ts'
@@ -100,9 +101,19 @@ function numbersText(texts: readonly string[]): string {
   return `${texts.slice(0, 3).join(', ')} … ${texts.slice(-2).join(', ')}`
 }
 
-/** "1–6 L/min (usual for its kind)", or what its label says. */
+/** "fits 1–13 years (usual)"; a size its family does not come in fits nobody we know of. */
+export function whomText(row: InterfaceRow, stock: SizeStock): string {
+  const size = sizeOfRow(row, stock)
+  return size === undefined ? '' : `${fitsText(size)} (${SHELF_PAGE.ours()})`
+}
+
+function sizeOfRow(row: InterfaceRow, stock: SizeStock): InterfaceSize | undefined {
+  return INTERFACE_FAMILIES[row.family].sizes.find(({ id }) => id === stock.size)
+}
+
+/** "1–6 L/min (usual)", or what its label says. */
 export function ratedText(row: InterfaceRow, stock: SizeStock): string {
-  const usual = INTERFACE_FAMILIES[row.family].sizes.find(({ id }) => id === stock.size)?.rated
+  const usual = sizeOfRow(row, stock)?.rated
   const isOwn = stock.ratedMinLpm !== undefined || stock.ratedMaxLpm !== undefined
   const low = stock.ratedMinLpm ?? usual?.minLpm
   const high = stock.ratedMaxLpm ?? usual?.maxLpm
