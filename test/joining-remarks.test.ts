@@ -72,12 +72,12 @@ describe('a meter with its valve before the tube', () => {
 })
 
 describe('a jet that draws in room air', () => {
-  function jetInto(boreMm: number): Chain {
+  function jetInto(boreMm: number, { set, drive } = { set: 0.35, drive: 10 }): Chain {
     const hose = demoPart('hose-22')
     return inLine([
       demoPart('outlet-oxygen'),
-      [demoPart('wall-15'), { flowLpm: 10 }],
-      [demoPart('nebuliser'), { o2Fraction: 0.35 }],
+      [demoPart('wall-15'), { flowLpm: drive }],
+      [demoPart('nebuliser'), { o2Fraction: set }],
       { ...hose, tube: { ...tubeOf(hose), lengthM: 1.8, boreMm } },
       demoPart('aerosol-mask/adult'),
       patientPart('face'),
@@ -89,6 +89,20 @@ describe('a jet that draws in room air', () => {
     const [held] = remarks(jetInto(15), 'ENTRAINMENT_DISTURBED')
     expect(Math.abs(valueOf(held, 'pressureKpa') - 0.077)).toBeLessThan(0.003)
   })
+
+  it.each([
+    // Set to, drive: total flow by the table of the guideline, 45 at 8 L/min and 24 at 12 L/min [ODriscoll2017].
+    [0.35, 8, 45, 13],
+    [0.6, 12, 24, 8],
+  ])(
+    'set to %f and driven with %f L/min gives between %f L/min and its drive',
+    (set, drive, total, boreMm) => {
+      const [held] = remarks(jetInto(boreMm, { set, drive }), 'ENTRAINMENT_DISTURBED')
+      expect(Math.abs(valueOf(held, 'setLpm') - total)).toBeLessThan(0.5)
+      expect(held?.values).toMatchObject({ leastLpm: drive, o2Fraction: set, mostO2Fraction: 1 })
+      expect(valueOf(held, 'pressureKpa')).toBeGreaterThan(valueOf(held, 'limitKpa'))
+    },
+  )
 
   it('draws as set into the usual wide hose', () => {
     // In 20 mm: v 2.98 m/s, Re 3 940, f 0.040, L/d 90, ½ρv² 5.5 Pa: 20 Pa.

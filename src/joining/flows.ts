@@ -18,16 +18,23 @@ const NOTHING: PassingFlow = { flowLpm: 0, gas: 'none', o2Fraction: AIR_O2_FRACT
 /** Flow and gas at the outlet of every part, in the order of the chain. The chain must stand in order: feeders first. */
 export function passingFlows(chain: Chain): readonly PassingFlow[] {
   const flows: PassingFlow[] = []
-  for (const [at, { part }] of chain.parts.entries()) {
-    const feeds = part.inlets.flatMap((end, index) => {
-      // A collar only changes what the air ports draw in.
-      if (end === 'air-ports') return []
-      const from = feederOf(chain, at, index)
-      return from === undefined || from >= at ? NOTHING : (flows[from] ?? NOTHING)
-    })
-    flows.push(leaving(placed(chain, at), feeds))
-  }
+  for (const at of chain.parts.keys())
+    flows.push(leaving(placed(chain, at), feedsOf(chain, flows, at)))
   return flows
+}
+
+/** What comes in at a part, before a jet draws in air. */
+export function drivingFlow(chain: Chain, flows: readonly PassingFlow[], at: number): PassingFlow {
+  return summed(feedsOf(chain, flows, at))
+}
+
+function feedsOf(chain: Chain, flows: readonly PassingFlow[], at: number): readonly PassingFlow[] {
+  return placed(chain, at).part.inlets.flatMap((end, index) => {
+    // A collar only changes what the air ports draw in.
+    if (end === 'air-ports') return []
+    const from = feederOf(chain, at, index)
+    return from === undefined || from >= at ? NOTHING : (flows[from] ?? NOTHING)
+  })
 }
 
 function leaving({ part, setting }: PlacedPart, feeds: readonly PassingFlow[]): PassingFlow {

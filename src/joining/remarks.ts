@@ -1,7 +1,9 @@
 // What must be said of a sound chain, as codes with values: no breaths and no alarm, supplies it needs, what fails to what, meters that read low, water in loops. Leaves out faults.
+import { streamLpm } from '../kit/feeds.ts'
 import { standardFlowFactor } from '../physics/flowmeter.ts'
 import type { Provenance } from '../units/provenance.ts'
 import type { Chain, PlacedPart } from './chain.ts'
+import { drivingFlow } from './flows.ts'
 import type { PassingFlow } from './flows.ts'
 import { ENTRAINMENT_DISTURBED_KPA, LOOP_HANGS_M } from './limits.ts'
 import type { PartPressure } from './pressures.ts'
@@ -52,7 +54,7 @@ export function chainRemarks(question: RemarkQuestion): readonly ChainRemark[] {
     return [
       ...mixerRemarks(one),
       ...meterRemarks(one, pressure, question.barometricKpa),
-      ...jetRemarks(one, pressure),
+      ...jetRemarks(question, one, part),
       ...lossRemarks(question, part),
       ...waterRemarks(question, part),
       ...labelRemarks(one, flowLpm),
@@ -110,10 +112,29 @@ function meterRemarks(
   return [{ code, values, known: 'derived' }]
 }
 
-function jetRemarks({ part }: PlacedPart, { outletKpa }: PartPressure): readonly ChainRemark[] {
-  if (!traitsOf(part).includes('entraining-jet')) return []
-  if (outletKpa <= ENTRAINMENT_DISTURBED_KPA.value) return []
-  const values = { part: part.label, pressureKpa: outletKpa }
+/**
+ * Pressure behind a jet lets it draw less air: total flow falls and the fraction rises, by how much no measurement of ours says.
+ * What stands between is exact: air as set at the one end, none at the other, where the driving gas comes alone.
+ */
+function jetRemarks(
+  { chain, flows, pressures }: RemarkQuestion,
+  { part, setting }: PlacedPart,
+  at: number,
+): readonly ChainRemark[] {
+  const pressureKpa = pressures[at]?.outletKpa ?? 0
+  const { o2Fraction } = setting
+  if (!traitsOf(part).includes('entraining-jet') || o2Fraction === undefined) return []
+  if (pressureKpa <= ENTRAINMENT_DISTURBED_KPA.value) return []
+  const drive = drivingFlow(chain, flows, at)
+  const values = {
+    part: part.label,
+    pressureKpa,
+    limitKpa: ENTRAINMENT_DISTURBED_KPA.value,
+    setLpm: streamLpm({ flowLpm: drive.flowLpm, setO2Fraction: o2Fraction }),
+    leastLpm: drive.flowLpm,
+    o2Fraction,
+    mostO2Fraction: drive.o2Fraction,
+  }
   return [{ code: 'ENTRAINMENT_DISTURBED', values, ...TRADE }]
 }
 

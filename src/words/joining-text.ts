@@ -12,12 +12,16 @@ import type { RemarkText, RemarkValues } from './remark-value.ts'
 import { say, translated } from './say.ts'
 
 const PRESSURE_STEP_KPA = 0.1
+/** A jet minds less than the joints of a tube do. */
+const JET_STEP_KPA = 0.01
 const FLOW_STEP_LPM = 0.1
 
 const part = (v: RemarkValues): string => translated(textOf(v, 'part'))
 const after = (v: RemarkValues): string => nameIn(AFTER_NAMES, textOf(v, 'after'))
 const pressure = (v: RemarkValues): string =>
   numberText(numberOf(v, 'pressureKpa'), PRESSURE_STEP_KPA)
+const jetPressure = (v: RemarkValues, key: string): string =>
+  numberText(numberOf(v, key), JET_STEP_KPA)
 
 export const CHAIN_REMARK_TEXTS: Readonly<Record<ChainRemarkCode, RemarkText>> = {
   NO_BREATHS_GIVEN: (v) =>
@@ -53,10 +57,18 @@ export const CHAIN_REMARK_TEXTS: Readonly<Record<ChainRemarkCode, RemarkText>> =
       },
     ),
   ENTRAINMENT_DISTURBED: (v) =>
-    say('{pressure} kPa behind {part}: it draws less air and gives more oxygen than set', {
-      part: part(v),
-      pressure: pressure(v),
-    }),
+    say(
+      '{pressure} kPa behind {part}, above {limit} kPa: it draws less air than set. Total flow falls from {total}, at most to {drive}; the fraction rises from {set}, at most to {most}. How far, no measurement says',
+      {
+        part: part(v),
+        pressure: jetPressure(v, 'pressureKpa'),
+        limit: jetPressure(v, 'limitKpa'),
+        total: flowText(numberOf(v, 'setLpm'), FLOW_STEP_LPM),
+        drive: flowText(numberOf(v, 'leastLpm'), FLOW_STEP_LPM),
+        set: fractionText(numberOf(v, 'o2Fraction')),
+        most: fractionText(numberOf(v, 'mostO2Fraction')),
+      },
+    ),
   PRESSURE_LOSS_NOT_KNOWN: (v) =>
     say('the pressure lost in {part} is not known and not counted', { part: part(v) }),
   WATER_IN_LOOP: (v) =>
