@@ -1,5 +1,7 @@
 // A transfer as lines for a terminal: what to take and when to change first, then the way. Leaves out the printable sheet.
 import type { SupplyCode } from '../supply/supply-remark.ts'
+import type { TransferPlan } from '../supply/transfer.ts'
+import { CHAIN_TAKEN_TEXT, chainTakenLines } from '../words/gas-chain-text.ts'
 import { numberText } from '../words/number-text.ts'
 import { setUpText } from '../words/set-up-text.ts'
 import { legName } from '../words/supply-names.ts'
@@ -33,6 +35,7 @@ export function transferLines(answer: TransferAnswer): readonly string[] {
     ...section(TRANSFER_WORDS.legs, legTable(answer)),
     ...section(TRANSFER_WORDS.cylinders, runLines(answer)),
     ...section(TRANSFER_WORDS.remarks, bulleted(remarkLines(answer))),
+    ...section(CHAIN_TAKEN_TEXT.heading(), bulleted(chainLines(plan))),
     ...section(
       TRANSFER_WORDS.notUsed,
       bulleted(
@@ -40,6 +43,14 @@ export function transferLines(answer: TransferAnswer): readonly string[] {
       ),
     ),
   ]
+}
+
+/** Each chain once, whichever legs have it. */
+function chainLines({ legs }: TransferPlan): readonly string[] {
+  const lines = legs.flatMap(({ leg: { chain } }) =>
+    chain === undefined ? [] : chainTakenLines(chain),
+  )
+  return [...new Set(lines)]
 }
 
 /** Said before everything else. */

@@ -5,6 +5,7 @@ import { questionOf, type TransferFile } from '../supply/read-transfer.ts'
 import {
   planTransfer,
   whenItStandsStill,
+  withChains,
   type Course,
   type TransferPlan,
 } from '../supply/transfer.ts'
@@ -57,7 +58,7 @@ export const transferVerb: Verb = {
     const shelf = shelfFrom(words.texts.get('shelf'))
     const casePath = words.texts.get('case')
     const known = casePath === undefined ? {} : { case: caseFrom(casePath).case }
-    const plan = planTransfer({ ...questionOf(file, shelf), ...known })
+    const plan = planTransfer(withChains({ ...questionOf(file, shelf), ...known }))
     const now = timeOfDay(words, 'now')
     const answer: TransferAnswer = {
       file,
@@ -124,6 +125,7 @@ function transferJson(
       carriedLpm: leg.carriedLpm,
       worstCarriedLpm: leg.worstCarriedLpm,
       setUp: toldBody(leg),
+      chain: leg.leg.chain ?? null,
       remarks: toldRemarks(leg.remarks, units),
     })),
     choice: {
@@ -137,6 +139,7 @@ function transferJson(
     course: plan.course,
     worstCourse: plan.worstCourse,
     worstMissingL: plan.worstMissingL,
+    scanner: plan.scanner === null ? null : { gas: plan.scanner.gas, tube: plan.scanner.tube },
     stops: stops.map(({ legIndex, course, isCovered }) => ({ legIndex, isCovered, course })),
     remarks: toldRemarks(plan.remarks, units),
     checks: toldRemarks(plan.checks, units),

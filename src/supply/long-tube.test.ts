@@ -45,6 +45,7 @@ describe('scanner room', () => {
   const ask = (rest: object) =>
     scannerAnswer({
       kit: READY,
+      chain: null,
       isCylinderConditional: true,
       flowLpm: 10,
       meter: null,

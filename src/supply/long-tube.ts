@@ -10,8 +10,17 @@ export interface LongTube {
   readonly flowLpm: number
 }
 
+/** One length of a tube that may be joined of several. */
+export interface TubeLength {
+  readonly lengthM: number
+  readonly boreMm: number
+}
+
 /** Inner diameter of ordinary oxygen tubing, mm (memory). */
 export const TUBE_BORE_MM = 5
+
+/** Wider than this is a breathing hose and no tube for oxygen, mm (common practice). */
+export const LONG_TUBE_BORE_MM_MAX = 10
 
 const MM_PER_M = 1000
 const L_PER_M3 = 1000
@@ -50,7 +59,7 @@ export function uncompensatedReadsLowFactor(backPressureKpa: number): number {
 function checked(tube: LongTube): { readonly boreM: number } {
   const boreMm = tube.boreMm ?? TUBE_BORE_MM
   const length = { path: 'tubeLengthM', value: tube.lengthM, min: 0, max: 100, unit: 'm' }
-  const bore = { path: 'tubeBoreMm', value: boreMm, min: 2, max: 10, unit: 'mm' }
+  const bore = { path: 'tubeBoreMm', value: boreMm, min: 2, max: LONG_TUBE_BORE_MM_MAX, unit: 'mm' }
   const flow = { path: 'flowLpm', value: tube.flowLpm, min: 0, max: 100, unit: 'L/min' }
   requireWithin({ ...length, code: 'SIZE_OUT_OF_RANGE' })
   requireWithin({ ...bore, code: 'SIZE_OUT_OF_RANGE' })

@@ -10,6 +10,7 @@ import { barometricPressureKpa, requireBarometricKpa } from '../physics/atmosphe
 import { bedsideBreath } from '../planning/bedside-breath.ts'
 import { setUpOfOnNow } from '../planning/on-now.ts'
 import { BODY_WATER_VAPOUR_KPA } from '../units/constants.ts'
+import { chainTaken, type ChainTaken } from './chain-taken.ts'
 import { gasDrawn, type BesideFlows, type GasDrawn } from './gas-drawn.ts'
 import { supplyRemark, type SupplyRemark } from './supply-remark.ts'
 import type { LegKind, TransportLeg } from './transport.ts'
@@ -26,6 +27,8 @@ export interface PlannedLeg {
   /** Of the ground, or of the cabin in the air; as at the start where both are absent. */
   readonly altitudeM?: number
   readonly barometricPressureKpa?: number
+  /** What withChains found for the set-up of this leg; nothing is taken from a chain where absent. */
+  readonly chain?: ChainTaken
 }
 
 export interface LegContext {
@@ -77,9 +80,11 @@ export function legAnswer(leg: PlannedLeg, fromMinute: number, context: LegConte
   }
   const onNow = carriedOnNow(context.setUp, leg)
   const setUp = setUpOfOnNow(onNow, context.shelf, context.body)
-  const drawn = gasDrawn({ setUp, barometricKpa, beside: context.beside })
+  const isBiasNone = isBiasNoneByShelf(leg, context)
+  const beside = isBiasNone ? { ...context.beside, biasFlowLpm: 0 } : context.beside
+  const drawn = gasDrawn({ setUp, barometricKpa, beside })
   const up = stepUp(setUp)
-  const worst = up === null ? drawn : gasDrawn({ setUp: up, barometricKpa, beside: context.beside })
+  const worst = up === null ? drawn : gasDrawn({ setUp: up, barometricKpa, beside })
   const isCarried = leg.feed !== 'place' && drawn.isFromStore
   return {
     ...place,
@@ -90,6 +95,7 @@ export function legAnswer(leg: PlannedLeg, fromMinute: number, context: LegConte
     effectiveO2Fraction: fractionOf(setUp, barometricKpa, context),
     remarks: [
       ...drawn.remarks,
+      ...(isBiasNone ? [supplyRemark('BIAS_FLOW_NONE_BY_SHELF')] : []),
       ...(onNow === context.setUp ? [] : [supplyRemark('MOVED_TO_CYLINDER')]),
       ...(hasStep(onNow, context.shelf) ? [] : [supplyRemark('STEP_NOT_ON_REGULATOR')]),
       ...(up === null ? [supplyRemark('NO_HIGHER_STEP')] : []),
@@ -98,6 +104,31 @@ export function legAnswer(leg: PlannedLeg, fromMinute: number, context: LegConte
       ...pressureRemarks,
     ],
   }
+}
+
+/** The chain that the shelf builds for a leg's set-up as it is carried; undefined for room air. Valid as chainTaken. */
+export function legChain(
+  leg: PlannedLeg,
+  context: Pick<LegContext, 'setUp' | 'shelf' | 'body' | 'case' | 'startKpa'> & {
+    readonly wardId?: string
+  },
+): ChainTaken | undefined {
+  const { setUp: onNow, shelf, body, wardId } = context
+  if (onNow === null) return undefined
+  const airway = context.case?.patient.airway
+  return chainTaken({
+    setUp: setUpOfOnNow(carriedOnNow(onNow, leg), shelf, body),
+    shelf,
+    patient: { ...body, ...(airway === undefined ? {} : { airway }) },
+    barometricKpa: context.startKpa,
+    ...(wardId === undefined ? {} : { wardId }),
+  })
+}
+
+/** Nothing typed, and the shelf says of the chain's ventilator that no bias flow adds to what it uses. */
+function isBiasNoneByShelf({ chain }: PlannedLeg, { beside }: LegContext): boolean {
+  const says = chain?.kind === 'chain' ? chain.biasFlowAddsToUse : null
+  return says === 'no' && beside.biasFlowLpm === undefined
 }
 
 /** The leg as the reckoning of needs and change-overs takes it. */

@@ -8,10 +8,17 @@ import type { Case, SetUpOnNow } from '../patient/case.ts'
 import { requireBarometricKpa } from '../physics/atmosphere.ts'
 import { chooseCylinders, type CylinderChoice } from './choose-cylinders.ts'
 import type { BesideFlows } from './gas-drawn.ts'
-import { mayEnter, scannerAnswer, type ScannerKit } from './scanner-rule.ts'
+import { mayEnter, scannerAnswer, type ScannerAnswer, type ScannerKit } from './scanner-rule.ts'
+import type { ChainTaken } from './chain-taken.ts'
 import type { StoreRow } from './store.ts'
 import { supplyRemark, type SupplyRemark } from './supply-remark.ts'
-import { legAnswer, transportLegOf, type LegAnswer, type PlannedLeg } from './transfer-leg.ts'
+import {
+  legAnswer,
+  legChain,
+  transportLegOf,
+  type LegAnswer,
+  type PlannedLeg,
+} from './transfer-leg.ts'
 import { TRANSFER_CHECKS } from './transfer-checks.ts'
 import {
   changeOvers,
@@ -76,6 +83,8 @@ export interface TransferPlan {
   /** Every leg at its next step up, with the same cylinders. */
   readonly worstCourse: Course
   readonly worstMissingL: number
+  /** Null where no leg goes to a scanner on carried gas. */
+  readonly scanner: ScannerAnswer | null
   readonly remarks: readonly SupplyRemark[]
   readonly checks: readonly SupplyRemark[]
   /** The course over minutes of the patient's saturation is not computed yet. */
@@ -99,7 +108,7 @@ export function planTransfer(question: TransferQuestion): TransferPlan {
     drawLpm: leg.worstDrawLpm ?? leg.drawLpm,
   }))
   const worstMissingL = Math.max(0, need.worstNeededL - choice.usableL)
-  const scanner = scannerRemarks(question, legs, isInside)
+  const scanner = scannerOf(question, legs, isInside)
   return {
     reserve,
     need,
@@ -108,6 +117,7 @@ export function planTransfer(question: TransferQuestion): TransferPlan {
     course,
     worstCourse: courseOf(worstLegs, cylinders),
     worstMissingL,
+    scanner,
     remarks: [
       supplyRemark('LOCAL_POLICY_FIRST'),
       ...(course.missingL > 0
@@ -120,15 +130,39 @@ export function planTransfer(question: TransferQuestion): TransferPlan {
         ? [supplyRemark('WORST_CASE_NOT_COVERED', { missingL: worstMissingL })]
         : []),
       ...choice.remarks,
-      ...scanner,
+      ...(scanner?.remarks ?? []),
       supplyRemark('NOT_COMPUTED_YET'),
     ],
     checks: [
       ...TRANSFER_CHECKS.map((code) => supplyRemark(code)),
-      ...(scanner.length > 0 ? [supplyRemark('CHECK_MR_ITEMS')] : []),
+      ...(scanner === null ? [] : [supplyRemark('CHECK_MR_ITEMS')]),
     ],
     saturationPath: null,
   }
+}
+
+/** The question with what the shelf's best chain says of each leg's set-up, each set-up solved once; typed tubes and bias flows still win.
+ *  `solved` keeps chains from one question to the next. Valid as planTransfer. transfer-chain.test.ts. */
+export function withChains(
+  question: TransferQuestion,
+  solved = new Map<string, ChainTaken | undefined>(),
+): TransferQuestion {
+  const { barometricKpa: startKpa, shelf, body, place } = question
+  const known = question.case === undefined ? {} : { case: question.case }
+  let { setUp } = question
+  const legs = question.legs.map((leg): PlannedLeg => {
+    if (leg.setUp !== undefined) setUp = leg.setUp
+    const context = { setUp, shelf, body, startKpa, ...known }
+    const key = JSON.stringify([setUp, leg.feed, body, startKpa, known, place])
+    if (!solved.has(key))
+      solved.set(
+        key,
+        legChain(leg, { ...context, ...(place === undefined ? {} : { wardId: place }) }),
+      )
+    const chain = solved.get(key)
+    return chain === undefined ? leg : { ...leg, chain }
+  })
+  return { ...question, legs }
 }
 
 /** The plan when a leg stands still: same cylinders, later end. Valid index of a leg, else COUNT_OUT_OF_RANGE. */
@@ -199,20 +233,22 @@ function carriesToScanner({ legs }: TransferQuestion): boolean {
   return legs.some(({ kind, feed }) => kind === 'scanner' && feed !== 'place')
 }
 
-function scannerRemarks(
+function scannerOf(
   question: TransferQuestion,
   legs: readonly LegAnswer[],
   isCylinderConditional: boolean,
-): readonly SupplyRemark[] {
+): ScannerAnswer | null {
   const leg = legs.find((one) => one.leg.kind === 'scanner' && one.leg.feed !== 'place')
-  if (leg === undefined || leg.setUp === null) return []
+  if (leg === undefined || leg.setUp === null) return null
   const meter: MeterScale | null = meterOf(leg.setUp.source)
+  const { chain } = leg.leg
   return scannerAnswer({
     kit: question.scanner,
+    chain: chain?.kind === 'chain' ? chain : null,
     isCylinderConditional,
     flowLpm: leg.carriedLpm,
     meter,
-  }).remarks
+  })
 }
 
 /** A leg is a day at most; as many follow as the cylinders may last. */

@@ -65,6 +65,7 @@ const GAS_LABELS: Readonly<Record<string, GasLabel>> = {
     label: () => say('flow from here on'),
     help: () => say('as before where empty'),
   },
+  legOn: { label: () => say('set-up from here on') },
   legAltitudeM: {
     label: () => say('altitude here, or of the cabin'),
     help: () => say('as at the start where empty'),
@@ -85,7 +86,14 @@ const GAS_LABELS: Readonly<Record<string, GasLabel>> = {
   },
   regulator: { label: () => say('regulator') },
   flowmeter: { label: () => say('flowmeter') },
-  tubeLengthM: { label: () => say('length of the tube into the room') },
+  tubeLengthM: {
+    label: () => say('length of the tube into the room'),
+    help: () => say('where empty: what the chain of parts has'),
+  },
+  tubeBoreMm: {
+    label: () => say('its inner width'),
+    help: () => say('where empty: as in the chain, else 5 mm'),
+  },
   gasTemperatureC: { label: () => say('gas temperature') },
   ward: { label: () => say('ward') },
   volumeM3: { label: () => say('volume of the room') },

@@ -19,7 +19,7 @@ export const TRANSFER_TEXT = {
   onPatient: () => say('On the patient'),
   legs: () => say('The way'),
   addLeg: () => say('Add a leg'),
-  moreLeg: () => say('Delay, flow, air pressure, outlet'),
+  moreLeg: () => say('Set-up, delay, air pressure, outlet'),
   earlier: () => say('Move up'),
   later: () => say('Move down'),
   reserve: () => say('Reserve and start'),
@@ -29,7 +29,10 @@ export const TRANSFER_TEXT = {
     ),
   store: () => say('Cylinders to choose from'),
   addCylinder: () => say('Add a kind of cylinder'),
+  asBefore: () => say('as before'),
   scanner: () => say('At the scanner'),
+  tube: (from: string) => say('Tube counted: {from}.', { from }),
+  setUps: () => say('Set-ups on the way'),
   take: () => say('Take'),
   none: () => say('Nothing is drawn from a cylinder'),
   noCylinder: () => say('No cylinder of the store can be used'),
@@ -39,6 +42,9 @@ export const TRANSFER_TEXT = {
   worst: () => say('If the flow must rise to the next step'),
   still: (leg: string) => say('{leg} stands still: 20 minutes more', { leg: capital(leg) }),
   moving: () => say('It moves again'),
+  /** Two legs of one kind are told apart by their number. */
+  numbered: (leg: string, position: number) =>
+    say('{leg} (leg {position})', { leg, position: String(position) }),
   mind: () => say('Mind'),
   checks: () => say('Before leaving, and on the way'),
   picture: () => say('Cylinders over the way'),
@@ -187,6 +193,23 @@ export function legLine(leg: {
         line,
         fraction: fractionText(leg.effectiveO2Fraction),
       })
+}
+
+/** From which leg on, and when, another set-up or flow stands. */
+export function legSetUpText(leg: {
+  readonly position: number
+  readonly kind: LegKind
+  readonly from: string
+  readonly setUp: string
+}): string {
+  const { from, setUp } = leg
+  const position = String(leg.position)
+  return say('From {from}, leg {position}, {kind}: {setUp}', {
+    from,
+    position,
+    kind: legName(leg.kind),
+    setUp,
+  })
 }
 
 /** What the planner's numbers rest on. */

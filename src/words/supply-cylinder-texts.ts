@@ -61,6 +61,8 @@ export const CYLINDER_TEXTS = {
     say(
       'The ventilator’s bias flow is not given: it really draws more than shown here. Read it on the machine.',
     ),
+  BIAS_FLOW_NONE_BY_SHELF: () =>
+    say('No bias flow is counted: the shelf says that this machine draws none besides.'),
   FLUSH_DRAW_UNCERTAIN: (v) =>
     say('Flush is not metered: it may draw {low} to {high}.', {
       low: drawText(numberOf(v, 'lowLpm')),

@@ -52,6 +52,14 @@ export const TRANSFER_TEXTS = {
       'The cylinder stays outside the scanner room and a long tube leads gas in: cylinder, regulator and flowmeter are not all MR conditional.',
     ),
   TUBE_LENGTH_UNKNOWN: () => say('The length of the tube to the scanner is not given; it counts.'),
+  TUBE_FROM_CHAIN: (v) =>
+    say(
+      'Counted with the {length} m of tube of the chain, {bore} mm wide. Where a longer one leads into the scanner room, type its length.',
+      {
+        length: numberText(numberOf(v, 'lengthM'), 0.1),
+        bore: numberText(numberOf(v, 'boreMm'), 0.1),
+      },
+    ),
   TUBE_DELAYS_GAS: (v) =>
     say('Through {length} m of tube the gas arrives {minutes} min after it is set.', {
       length: numberText(numberOf(v, 'lengthM'), 0.5),

@@ -285,6 +285,23 @@ describe('transfer planner', () => {
     await expectSoon(answer).toMatch(/600 L wanted/)
   })
 
+  it('lets a leg have another set-up, says from when, and takes it back', async () => {
+    await openFolds(page)
+    await leg(2).getByLabel('set-up from here on').selectOption('simple-mask')
+    await page.locator('.refused').waitFor()
+    await fieldIn(leg(2), 'flow').fill('6')
+    // 10 min at 10, 20 min at 6, and 30 min of reserve at the highest draw of any leg.
+    await expectSoon(answer).toMatch(/520 L wanted/)
+    expect(await answer()).toMatch(/From 13:50, leg 1, corridor: non-rebreather mask.* 10 L\/min/)
+    expect(await answer()).toMatch(/From 14:00, leg 3, ambulance: simple mask.* 6 L\/min/)
+    await leg(2).getByLabel('set-up from here on').selectOption('same')
+    await fieldIn(leg(2), 'flow from here on').fill('15')
+    await expectSoon(answer).toMatch(/850 L wanted/)
+    await fieldIn(leg(2), 'flow from here on').fill('')
+    await expectSoon(answer).toMatch(/600 L wanted/)
+    expect(await answer()).not.toMatch(/From 14:00/)
+  })
+
   it('tells the worst case at the next step of flow', async () => {
     expect(await answer()).toMatch(/If the flow must rise to the next step\s+900 L wanted/)
   })
@@ -316,7 +333,7 @@ describe('transfer planner', () => {
     await leg(3).getByLabel('kind of leg').selectOption('helicopter')
     await fieldIn(leg(3), 'time').fill('15')
     await leg(3)
-      .getByRole('button', { name: /Delay, flow/ })
+      .getByRole('button', { name: /Set-up, delay/ })
       .click()
     await fieldIn(leg(3), 'altitude here').fill('2000')
     await expectSoon(async () => await page.locator('.gas-rest').innerText()).toMatch(
@@ -329,7 +346,7 @@ describe('transfer planner', () => {
       'helicopter',
     )
     await leg(2)
-      .getByRole('button', { name: /^Delay, flow/ })
+      .getByRole('button', { name: /^Set-up, delay/ })
       .first()
       .click()
       .catch(() => undefined)
@@ -349,7 +366,20 @@ describe('transfer planner', () => {
     await leg(1).getByLabel('kind of leg').selectOption('scanner')
     const rest = async (): Promise<string> => await page.locator('.gas-rest').innerText()
     await expectSoon(rest).toMatch(/stays outside the scanner room/)
-    expect(await rest()).toMatch(/length of the tube/)
+    const tube = page.locator('fieldset', { hasText: 'At the scanner' })
+    await expectSoon(async () => await tube.innerText()).toMatch(
+      /Tube counted: from the chain: 2\.1 m of tube, 4\.8 mm wide; a typed length wins/,
+    )
+    expect(await rest()).toMatch(/Counted with the 2\.1 m of tube of the chain/)
+    await fieldIn(tube, 'length of the tube').fill('12')
+    await expectSoon(async () => await tube.innerText()).toMatch(
+      /Tube counted: typed: 12(\.0)? m; from the chain: 4\.8 mm wide/,
+    )
+    expect(await rest()).not.toMatch(/of the chain, /)
+    await fieldIn(tube, 'its inner width').fill('3')
+    await expectSoon(async () => await tube.innerText()).toMatch(
+      /typed: 12(\.0)? m, 3(\.0)? mm wide/,
+    )
     await page.getByLabel('regulator', { exact: true }).selectOption('conditional')
     await page.getByLabel('flowmeter', { exact: true }).selectOption('conditional')
     await expectSoon(rest).toMatch(/are MR conditional/)
@@ -373,6 +403,12 @@ describe('transfer planner', () => {
       await fieldIn(leg(position), 'time').fill('7')
     }
     await expectSoon(answer).toMatch(/the way takes 1 h 33 min/)
+    // Two lifts have a button each, told apart by their leg.
+    await leg(3).getByLabel('kind of leg').selectOption('lift')
+    for (const name of ['Lift (leg 2) stands still', 'Lift (leg 4) stands still'])
+      await page.getByRole('button', { name }).waitFor()
+    await leg(3).getByLabel('kind of leg').selectOption('corridor')
+    await page.getByRole('button', { name: 'Lift stands still' }).waitFor()
     const pdf = await page.pdf({ format: 'A4' })
     expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length).toBeLessThanOrEqual(2)
     await page.emulateMedia({ media: 'print' })

@@ -2,7 +2,13 @@
 import { expose } from 'comlink'
 import { lightsOut } from '../../supply/lights-out.ts'
 import { wardDemand } from '../../supply/ward-demand.ts'
-import { planTransfer, whenItStandsStill } from '../../supply/transfer.ts'
+import type { ChainTaken } from '../../supply/chain-taken.ts'
+import {
+  planTransfer,
+  whenItStandsStill,
+  withChains,
+  type TransferQuestion,
+} from '../../supply/transfer.ts'
 import { answered } from '../worker/answered.ts'
 import type { GasApi } from './gas-api.ts'
 
@@ -20,12 +26,21 @@ const api: GasApi = {
   drill: ({ ward, shelf }) => answered(() => lightsOut(ward, shelf)),
   transfer: ({ question, stopLegIndex }) =>
     answered(() => {
-      const plan = planTransfer(question)
+      const plan = planTransfer(withChains(question, solvedFor(question)))
       return {
         plan,
         stopped: stopLegIndex === null ? null : whenItStandsStill(plan, { legIndex: stopLegIndex }),
       }
     }),
+}
+
+/** Chains of the shelf asked with last, so that typing a time does not solve them anew. */
+let solved = { shelf: '', chains: new Map<string, ChainTaken | undefined>() }
+
+function solvedFor(question: TransferQuestion): typeof solved.chains {
+  const shelf = JSON.stringify(question.shelf)
+  if (solved.shelf !== shelf) solved = { shelf, chains: new Map() }
+  return solved.chains
 }
 
 expose(api)

@@ -68,7 +68,13 @@ export function TransferPart() {
           {shown === null ? null : <TransferResult {...shown} />}
         </div>
         <div className="gas-form">
-          <TransferFields way={way} store={store} problems={problems} bedside={bedside} />
+          <TransferFields
+            way={way}
+            store={store}
+            problems={problems}
+            bedside={bedside}
+            plan={shown?.answer.plan ?? null}
+          />
         </div>
         {shown === null ? null : (
           <div className="gas-rest">

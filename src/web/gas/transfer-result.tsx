@@ -1,12 +1,12 @@
 // The answer of the transfer planner: which cylinders, when to change, what if a lift stops or the flow must rise; the sheet to print. Leaves out the form.
 import { Button } from 'react-aria-components'
-import { timelineSvg, timelineText } from '../../pictures/gas-timeline.ts'
 import { clockAfter } from '../../supply/duration.ts'
-import type { Course, CylinderRun, TransferPlan } from '../../supply/transfer.ts'
+import type { Course, TransferPlan } from '../../supply/transfer.ts'
 import { GAS_TEXT } from '../../words/gas-page-text.ts'
 import {
   cylinderKindText,
   legLine,
+  legSetUpText,
   needText,
   pickText,
   stoppedCoveredText,
@@ -19,6 +19,7 @@ import {
 } from '../../words/gas-transfer-text.ts'
 import { airLine } from '../../words/gas-cylinder-basis.ts'
 import type { AirFrom } from '../../words/gas-cylinder-basis.ts'
+import { CHAIN_TAKEN_TEXT, chainTakenLines } from '../../words/gas-chain-text.ts'
 import { setUpText } from '../../words/set-up-text.ts'
 import { legName } from '../../words/supply-names.ts'
 import { supplyText, supplyTexts } from '../../words/supply-text.ts'
@@ -26,8 +27,8 @@ import { airPressureText, clockTimeText, gasPressureText } from '../../words/sup
 import type { GasUnits } from '../../words/supply-value.ts'
 import { Fold } from '../parts/fold.tsx'
 import { Lines } from '../parts/lines.tsx'
-import { Picture } from '../parts/picture.tsx'
 import type { TransferAnswer, TransferRequest } from './gas-api.ts'
+import { Timeline } from './transfer-timeline.tsx'
 import type { TimeOfDay } from './wall-clock.ts'
 
 export interface TransferResultProps {
@@ -59,6 +60,7 @@ export function TransferResult(props: TransferResultProps) {
           })}
         </p>
         <Head plan={plan} clock={clock} units={units} />
+        <SetUps {...props} clock={clock} />
         <p>{needText({ neededL: plan.need.neededL, usableL: plan.choice.usableL }, units)}</p>
         <Urgent plan={plan} units={units} />
         <h3>{TRANSFER_TEXT.worst()}</h3>
@@ -99,6 +101,9 @@ export function TransferRest(props: TransferResultProps) {
       </Fold>
       <Fold heading={GAS_TEXT.assumptions()} level={2}>
         <Lines lines={basisLines(props)} />
+      </Fold>
+      <Fold heading={CHAIN_TAKEN_TEXT.heading()} level={2}>
+        <Lines lines={chainLines(plan)} />
       </Fold>
       <Button className="button" onPress={() => window.print()}>
         {TRANSFER_TEXT.printSheet()}
@@ -161,6 +166,26 @@ function emptyOf({ emptyAtMinute }: Course, clock: Clock): string {
   return emptyAtMinute === null ? '–' : clock(emptyAtMinute)
 }
 
+/** Where the set-up or its flow changes on the way, so that the sheet says it too. */
+function SetUps({ request, answer, clock }: TransferResultProps & { readonly clock: Clock }) {
+  const { shelf } = request.question
+  const texts = answer.plan.legs.map(({ setUp }) =>
+    setUp === null ? null : setUpText(setUp, shelf),
+  )
+  const changed = answer.plan.legs.flatMap(({ leg, fromMinute }, i) => {
+    const setUp = texts[i] ?? null
+    if (setUp === null || (i > 0 && setUp === texts[i - 1])) return []
+    return [legSetUpText({ position: i + 1, kind: leg.kind, from: clock(fromMinute), setUp })]
+  })
+  if (changed.length < 2) return null
+  return (
+    <>
+      <h3>{TRANSFER_TEXT.setUps()}</h3>
+      <Lines lines={changed} />
+    </>
+  )
+}
+
 const URGENT = ['RUNS_OUT_ON_THE_WAY', 'RESERVE_NOT_COVERED', 'STORE_TOO_SMALL'] as const
 const isUrgent = ({ code }: { readonly code: string }): boolean =>
   URGENT.some((urgent) => urgent === code)
@@ -194,7 +219,7 @@ function LiftButtons(props: TransferResultProps & { readonly clock: Clock }) {
   const { plan, stopped } = answer
   const lifts = plan.legs.flatMap(({ leg }, i) => (leg.kind === 'lift' ? [i] : []))
   const offered = lifts.length === 0 ? [0] : lifts
-  const nameAt = (i: number): string => legName(plan.legs[i]?.leg.kind ?? 'corridor')
+  const nameAt = (i: number): string => legNameAt(plan, i)
   return (
     <div className="gas-lift">
       <div className="gas-actions">
@@ -235,53 +260,11 @@ function LiftButtons(props: TransferResultProps & { readonly clock: Clock }) {
   )
 }
 
-/** On paper a picture of more legs and cylinders would shrink below 8 pt: the same in words stands for it. */
-const PRINTED_ROWS_MOST = 7
-
-function Timeline(props: {
-  readonly plan: TransferPlan
-  readonly course: Course
-  readonly leaveAt: TimeOfDay
-  readonly units: GasUnits
-}) {
-  const { plan, course, leaveAt, units } = props
-  const options = {
-    legs: plan.legs.map(({ leg, fromMinute, untilMinute }) => ({
-      kind: leg.kind,
-      fromMinute,
-      untilMinute,
-    })),
-    course: { ...course, runs: course.runs.map((run) => named(run, plan, units)) },
-    reservedMinutes: plan.need.reservedMinutes,
-    leaveAt,
-  }
-  const isLong = options.legs.length + course.runs.length > PRINTED_ROWS_MOST
-  return (
-    <section className="section gas-timeline">
-      <h2>{TRANSFER_TEXT.picture()}</h2>
-      <div className={isLong ? 'gas-screen-only' : ''}>
-        <Picture draw={(widthPx) => timelineSvg({ ...options, widthPx })} />
-      </div>
-      {isLong ? (
-        <div className="gas-print-only">
-          <Lines lines={timelineText(options)} />
-        </div>
-      ) : null}
-      <div className="gas-screen-only">
-        <Fold heading={GAS_TEXT.inWords()}>
-          <Lines lines={timelineText(options)} />
-        </Fold>
-      </div>
-    </section>
-  )
-}
-
-/** A cylinder without a name of its own is called by its size and pressure. */
-function named(run: CylinderRun, { choice }: TransferPlan, units: GasUnits): CylinderRun {
-  const row = choice.picks.find((pick) => pick.row.id === run.rowId)?.row
-  return run.label !== '' || row === undefined
-    ? run
-    : { ...run, label: cylinderKindText(row, units) }
+/** "lift", or where several legs are of its kind "lift (leg 4)". */
+function legNameAt({ legs }: TransferPlan, at: number): string {
+  const kind = legs[at]?.leg.kind ?? 'corridor'
+  const isOnly = legs.filter(({ leg }) => leg.kind === kind).length === 1
+  return isOnly ? legName(kind) : TRANSFER_TEXT.numbered(legName(kind), at + 1)
 }
 
 /** Said elsewhere on the page, as what is urgent is. */
@@ -307,6 +290,14 @@ function legLines(plan: TransferPlan, leaveAt: TimeOfDay): readonly string[] {
       effectiveO2Fraction: leg.effectiveO2Fraction,
     }),
   )
+}
+
+/** Each chain once, whichever legs have it. */
+function chainLines({ legs }: TransferPlan): readonly string[] {
+  const lines = legs.flatMap(({ leg: { chain } }) =>
+    chain === undefined ? [] : chainTakenLines(chain),
+  )
+  return [...new Set(lines)]
 }
 
 function basisLines({ request, answer, airFrom, units }: TransferResultProps): readonly string[] {
