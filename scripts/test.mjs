@@ -17,7 +17,6 @@ const CHECKS = [
   { name: 'lint', bin: 'oxlint/bin/oxlint', args: ['--type-aware', '--deny-warnings'] },
   { name: 'format', bin: 'oxfmt/bin/oxfmt', args: ['--check'] },
 ]
-const PROJECTS = ['unit', 'browser']
 
 function heading(text) {
   console.log(`\n── ${text}`)
@@ -44,19 +43,19 @@ async function runBuild(tally) {
   }
 }
 
-async function runProject({ tally, project }) {
-  heading(`tests: ${project}`)
-  const reportFile = join(CACHE, `vitest-${project}.json`)
+/** Browser and unit tests in one run, the longest first, so that no core waits for the last file of either. */
+async function runTests(tally) {
+  heading('tests')
+  const reportFile = join(CACHE, 'vitest.json')
   mkdirSync(CACHE, { recursive: true })
   rmSync(reportFile, { force: true })
   const exitCode = await runBin('vitest/vitest.mjs', [
     'run',
-    `--project=${project}`,
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${reportFile}`,
   ])
-  tally.add({ name: `tests: ${project}`, ...readVitestReport({ reportFile, exitCode }) })
+  tally.add({ name: 'tests', ...readVitestReport({ reportFile, exitCode }) })
 }
 
 async function main() {
@@ -67,7 +66,7 @@ async function main() {
     process.env.OXWRIGHT_CHROMIUM = await ensureChromium()
     // Beside each other: each uses one core for most of its time.
     await Promise.all([runChecks(tally), runBuild(tally)])
-    for (const project of PROJECTS) await runProject({ tally, project })
+    await runTests(tally)
   } catch (error) {
     tally.add({ name: 'set-up', passed: 0, failed: 1, remarks: error.message.split('\n') })
   }

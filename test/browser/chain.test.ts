@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Page } from 'playwright-core'
 import { accessibilityFaults, openApp, watchForErrors } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
-import { brokenByPages, sidewaysPx } from './bedside-steps.ts'
+import { brokenByPages, faultsInBothLooks, sidewaysPx } from './bedside-steps.ts'
 
 let app: OpenedApp
 let page: Page
@@ -101,6 +101,7 @@ describe('building a chain', () => {
 
 describe('looking for a chain, beside the page', () => {
   it('says that it looks, takes the next pick meanwhile, and answers the newest', async () => {
+    await page.getByRole('heading', { name: /joined|missing/ }).waitFor()
     // It may stand there for a moment only, so that all that stood there is kept.
     await page.evaluate(() => {
       const seen: string[] = []
@@ -118,6 +119,14 @@ describe('looking for a chain, beside the page', () => {
     expect(await picture()).toContain('Simple mask')
     const seen = await page.evaluate(() => Reflect.get(globalThis, 'seenHeadings'))
     expect(seen).toContain('Looking for the chain; below is still the one before.')
+    // How it looks meanwhile, kept for as long as it is judged.
+    await page.locator('.chain-solved').evaluate((one) => {
+      one.setAttribute('data-stale', 'true')
+    })
+    expect(await faultsInBothLooks(page, '.chain-answer')).toEqual([])
+    await page.locator('.chain-solved').evaluate((one) => {
+      one.setAttribute('data-stale', 'false')
+    })
   })
 
   it('says when its worker cannot start, keeps the picks, and tries again when asked', async () => {

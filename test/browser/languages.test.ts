@@ -83,7 +83,8 @@ async function everyPlace(context: BrowserContext, sizes: typeof SIZES): Promise
     const links = await page
       .locator('a[href^="/"]')
       .evaluateAll((anchors) => anchors.map((anchor) => anchor.getAttribute('href') ?? ''))
-    for (const link of links.filter((one) => !known.has(pathnameOf(one)))) {
+    for (const link of links) {
+      if (known.has(pathnameOf(link))) continue
       known.add(pathnameOf(link))
       ahead.push(link)
     }

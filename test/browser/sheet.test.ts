@@ -96,6 +96,7 @@ describe('the sheet page', () => {
     const state = await page.locator('article .sheet-state').innerText()
     expect(state).toMatch(/^NOT VALID since 11:00 on 2026-01-02/)
     expect(state).toMatch(/Do not use/)
+    expect(await faultsInBothLooks(page, 'main')).toEqual([])
     await page.getByLabel('readings taken at').fill(now())
     await page.locator('article.sheet-paper[data-counts="true"]').waitFor()
     expect(await page.locator('article .sheet-state').innerText()).toMatch(/^Valid until/)
