@@ -46,7 +46,7 @@ describe('families differ from their neighbours', () => {
     )
   })
 
-  it('nasal catheter: still flushes the pharynx of a child who breathes by mouth', () => {
+  it('nasopharyngeal catheter: still flushes the pharynx of a child who breathes by mouth', () => {
     const gain = (family: FamilyId): number =>
       effective(on(family, 1, { ...INFANT, mouthShare: 0.4 })) - effective(on(family, 1, INFANT))
     expect(gain('nasal-catheter')).toBeGreaterThan(gain('nasal-cannula'))

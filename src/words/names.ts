@@ -19,7 +19,7 @@ type Names<Id extends string> = Readonly<Record<Id, string>>
 
 export const FAMILY_NAMES: Names<FamilyId> = {
   'nasal-cannula': say('nasal cannula'),
-  'nasal-catheter': say('nasal catheter'),
+  'nasal-catheter': say('nasopharyngeal catheter'),
   'simple-mask': say('simple mask'),
   'partial-rebreather-mask': say('partial rebreather mask'),
   'non-rebreather-mask': say('non-rebreather mask'),

@@ -29,7 +29,9 @@ export const FIT_STEP_TEXTS: RemarkTexts = {
     say('Prongs curve down into the nose; tube over the ears, slide under the chin.'),
   PRONGS_HALF: () => say('Prongs fill no more than half of each nostril.'),
   CATHETER_DEPTH: () =>
-    say('Catheter as deep as from nostril to the front of the ear; marked, taped to the cheek.'),
+    say(
+      'Catheter as deep as from nostril to the front of the ear: its tip in the nasopharynx; marked, taped to the cheek.',
+    ),
   CANNULA_THEN_MASK: (v) =>
     say('Cannula first at {flow}, then the mask over it at {over}, each from its own meter.', {
       flow: flowOf(v, 'flowLpm'),

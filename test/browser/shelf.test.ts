@@ -109,14 +109,14 @@ describe('the Shelf page', () => {
   })
 
   it('counts by taps and typing, down to none, and refuses what is no count', async () => {
-    const label = 'Nasal catheter, newborn'
+    const label = 'Nasopharyngeal catheter, newborn'
     await press(`One fewer: ${label}`)
     expect(await box(label).inputValue()).toBe('7')
     await box(label).fill('0')
-    await card('Nasal catheter').getByText('none left').waitFor()
+    await card('Nasopharyngeal catheter').getByText('none left').waitFor()
     expect(await page.getByRole('button', { name: `One fewer: ${label}` }).isDisabled()).toBe(true)
     await box(label).fill('1.5')
-    await card('Nasal catheter')
+    await card('Nasopharyngeal catheter')
       .getByText(/not a number/)
       .waitFor()
     expect(await box(label).inputValue()).toBe('1.5')
@@ -129,7 +129,7 @@ describe('the Shelf page', () => {
   it('holds through a reload', async () => {
     await page.reload()
     await page.getByRole('heading', { name: 'Shelf', exact: true }).waitFor()
-    expect(await box('Nasal catheter, newborn').inputValue()).toBe('0')
+    expect(await box('Nasopharyngeal catheter, newborn').inputValue()).toBe('0')
   })
 
   it('keeps what is refused, over a reload too, and takes it once mended', async () => {
@@ -311,7 +311,7 @@ describe('the Shelf page', () => {
   it('goes back to the demo shelf after asking', async () => {
     await press('Back to the demo shelf')
     await press('Yes, back to the demo')
-    expect(await box('Nasal catheter, newborn').inputValue()).toBe('8')
+    expect(await box('Nasopharyngeal catheter, newborn').inputValue()).toBe('8')
     expect(await page.evaluate(() => localStorage.getItem('oxwright.shelf.1'))).toBeNull()
   })
 

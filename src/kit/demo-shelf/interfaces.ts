@@ -18,7 +18,7 @@ export const DEMO_INTERFACES: readonly InterfaceRow[] = [
   {
     id: 'nasal-catheter',
     family: 'nasal-catheter',
-    label: 'Nasal catheter',
+    label: 'Nasopharyngeal catheter',
     place: 'wren',
     sizes: [stock('newborn', 8), stock('infant', 8), stock('child', 4)],
   },

@@ -1,4 +1,4 @@
-// Nasal cannula and infant nasal catheter: gas enters the nose, the upper airway is the store. Leaves out pulse devices.
+// Nasal cannula and nasopharyngeal catheter of small children: gas enters the nose, the upper airway is the store. Leaves out pulse devices.
 import type { InterfaceFamily, SourcedSpread } from '../interface-family.ts'
 import { NO_POCKET, sizeOf } from './sizes.ts'
 
@@ -68,7 +68,7 @@ export const NASAL_CATHETER: InterfaceFamily = {
     sizeOf('infant', { minLpm: 0.1, maxLpm: 1, known: 'seen', source: 'Shann1988' }, NO_POCKET),
     sizeOf('child', { minLpm: 0.25, maxLpm: 2, known: 'memory' }, NO_POCKET),
   ],
-  // The tip lies in the nasopharynx: its flow is always inside the airway and flushes the pharynx.
+  // Shann1988 measured it with the tip in the nasopharynx, hence its name; the id is older. Its flow is always inside the airway and flushes the pharynx.
   behaviour: {
     kind: 'nasal',
     captureOut: { spread: { kind: 'fixed', value: 1 }, known: 'derived' },
