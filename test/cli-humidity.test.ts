@@ -1,5 +1,6 @@
 // `oxwright humidity` as people run it: lines, JSON by its schema, refusals. Leaves out whether the water is right.
-import { readFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, it } from 'vitest'
@@ -70,5 +71,28 @@ describe('oxwright humidity', () => {
     expect(refused.code).toBe(EXIT.badInput)
     expect(refused.err).toContain('not of its plate')
     expect(cli([...words, '--heater', 'warm']).code).toBe(EXIT.usage)
+  })
+
+  it('takes the place of the shelf where the case names none, as the chain does, and says so', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'oxwright-humidity-'))
+    try {
+      const placeless = join(folder, 'case.json')
+      const { site: _, ...rest } = JSON.parse(readFileSync(join(ROOT, CASE), 'utf8')) as {
+        readonly site: object
+      }
+      writeFileSync(placeless, JSON.stringify(rest))
+      const setUp = ['--set-up', 't-piece/adult@ventilator#20:0.4']
+      for (const verb of ['humidity', 'chain']) {
+        const here = cli([verb, placeless, ...setUp]).out.replaceAll(/\s+/g, ' ')
+        const said = 'the case gives no place: 1180 m assumed, where the shelf stands'
+        expect(here, verb).toContain(said)
+        const named = cli([verb, CASE, ...setUp]).out.replaceAll(/\s+/g, ' ')
+        expect(named, verb).not.toContain('gives no place')
+        // The demo shelf stands where the case lies: the numbers are the same.
+        expect(here.replace(` - ${said} (common practice)`, ''), verb).toBe(named)
+      }
+    } finally {
+      rmSync(folder, { recursive: true })
+    }
   })
 })

@@ -4,8 +4,8 @@ import { solveChains } from '../joining/solve-chains.ts'
 import type { ChainAnswer } from '../joining/solve-chains.ts'
 import type { HumidityAnswer } from '../humidity/humidity-of-path.ts'
 import type { SetUp } from '../kit/set-up.ts'
-import { barometricPressureKpa } from '../physics/atmosphere.ts'
 import { chainHumidity } from '../planning/chain-humidity.ts'
+import { placePressure } from '../planning/place-pressure.ts'
 import { makePlan } from '../planning/plan.ts'
 import { chainSvg } from '../pictures/chain-picture.ts'
 import { remarkText } from '../words/remark-text.ts'
@@ -33,9 +33,9 @@ export const chainVerb: Verb = {
       run.terminal.err(`${bulleted(chosen.reasons).join('\n')}\n`)
       return EXIT.nothingReaches
     }
-    const barometricKpa = pressureAt(given)
-    const answer = solved(given, chosen.setUp, barometricKpa)
-    const water = waterOf(answer, { about: given.case, barometricKpa, ...waterWords(run.words) })
+    const place = placePressure(given.case.site, given.shelf)
+    const answer = solved(given, chosen.setUp, place.barometricKpa)
+    const water = waterOf(answer, { about: given.case, place, ...waterWords(run.words) })
     const title = setUpText(chosen.setUp, given.shelf)
     run.terminal.out(
       run.words.switches.has('json')
@@ -76,11 +76,6 @@ function solved(given: PlanWords, setUp: SetUp, barometricKpa: number): ChainAns
     barometricKpa,
     ...(given.wardId === undefined ? {} : { wardId: given.wardId }),
   })
-}
-
-function pressureAt({ case: { site }, shelf }: PlanWords): number {
-  const altitudeM = site.altitudeM ?? shelf.altitudeM ?? 0
-  return site.barometricPressureKpa ?? barometricPressureKpa(altitudeM)
 }
 
 /** Along the best chain, or the one with what is missing. */

@@ -6,10 +6,9 @@ import { flowOfSetUp, pathOfSetUp, USUAL_HOSE } from '../humidity/path-of-set-up
 import { hasStage } from '../humidity/water-path.ts'
 import type { Chain } from '../joining/chain.ts'
 import type { SetUp } from '../kit/set-up.ts'
-import { assumePatient } from '../patient/assume.ts'
 import type { Case } from '../patient/case.ts'
-import { medianOf } from '../units/spread.ts'
 import { airwayFactsOf } from './airway-facts.ts'
+import { placePressure } from './place-pressure.ts'
 
 export interface SetUpHumidityQuestion {
   readonly case: Case
@@ -20,6 +19,8 @@ export interface SetUpHumidityQuestion {
   /** Gas leaving the heater, as set. */
   readonly heaterTemperatureC?: number | null
   readonly roomAirShare?: number | null
+  /** Where absent, that of the case's place, at sea level where it gives none. */
+  readonly barometricKpa?: number
   /** The parts that count; without them usual hoses stand in. */
   readonly chain?: Chain | null
 }
@@ -30,7 +31,7 @@ export function setUpHumidity(question: SetUpHumidityQuestion): HumidityAnswer |
   const flowLpm = flowOfSetUp(setUp)
   if (flowLpm === null) return null
   const airway = airwayFactsOf(about, setUp.family)
-  const barometricKpa = medianOf(assumePatient(about).values.barometricPressureKpa.spread)
+  const barometricKpa = question.barometricKpa ?? placePressure(about.site, {}).barometricKpa
   const chain = question.chain ?? null
   const path = chain === null ? pathOfSetUp(setUp, airway) : pathOfChain(chain, airway)
   const answer = humidityOfPath({

@@ -3,29 +3,35 @@ import type { HumidityAnswer } from '../humidity/humidity-of-path.ts'
 import type { Chain } from '../joining/chain.ts'
 import { solveChains } from '../joining/solve-chains.ts'
 import type { Shelf } from '../kit/shelf.ts'
-import { assumePatient } from '../patient/assume.ts'
-import { medianOf } from '../units/spread.ts'
+import { placePressure, restingOn } from './place-pressure.ts'
+import type { PlacePressure } from './place-pressure.ts'
 import { setUpHumidity } from './set-up-humidity.ts'
 import type { SetUpHumidityQuestion } from './set-up-humidity.ts'
 
-export interface ShelfHumidityQuestion extends Omit<SetUpHumidityQuestion, 'chain'> {
+export interface ShelfHumidityQuestion extends Omit<
+  SetUpHumidityQuestion,
+  'chain' | 'barometricKpa'
+> {
   readonly shelf: Shelf
   readonly wardId?: string
 }
 
 /** Null at flush: nobody knows the flow. */
 export function shelfHumidity(question: ShelfHumidityQuestion): HumidityAnswer | null {
-  return setUpHumidity({ ...question, chain: chainFor(question) })
+  const place = placePressure(question.case.site, question.shelf)
+  const { barometricKpa } = place
+  const answer = setUpHumidity({ ...question, barometricKpa, chain: chainFor(question, place) })
+  return answer === null ? null : restingOn(answer, place)
 }
 
-function chainFor(question: ShelfHumidityQuestion): Chain | null {
+function chainFor(question: ShelfHumidityQuestion, { barometricKpa }: PlacePressure): Chain | null {
   const { case: about, setUp, shelf, wardId } = question
   if (setUp.interfaceId === undefined) return null
   const answer = solveChains({
     shelf,
     wanted: setUp,
     patient: about.patient,
-    barometricKpa: medianOf(assumePatient(about).values.barometricPressureKpa.spread),
+    barometricKpa,
     ...(wardId === undefined ? {} : { wardId }),
   })
   return answer.kind === 'chains' ? answer.best.chain : null

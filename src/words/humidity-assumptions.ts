@@ -1,7 +1,7 @@
 // What the water content rests on, and what is required of it, in words. Leaves out the rules.
 import { numberOf, textOf } from './remark-value.ts'
 import type { RemarkTexts, RemarkValues } from './remark-value.ts'
-import { numberText, percentText, withUnit } from './number-text.ts'
+import { numberText, percentText, plainNumberText, withUnit } from './number-text.ts'
 import { say } from './say.ts'
 
 export const HUMIDITY_ASSUMPTION_TEXTS: RemarkTexts = {
@@ -49,6 +49,11 @@ export const HUMIDITY_ASSUMPTION_TEXTS: RemarkTexts = {
     }),
   LABEL_OUTPUT_USED: (v) =>
     say('output as printed on the label, taken at {range} of it', { range: shareIn(v) }),
+  PLACE_OF_SHELF: (v) =>
+    say('the case gives no place: {altitude} m assumed, where the shelf stands', {
+      altitude: plainNumberText(numberOf(v, 'altitudeM')),
+    }),
+  PLACE_AT_SEA_LEVEL: () => say('neither case nor shelf gives a place: sea level assumed'),
   SOURCE_GAS_DRY: () => say('gas from outlet, cylinder or concentrator brings no water'),
   WATER_VOLUME_ASSUMED: () =>
     say('the volume of water is not on the shelf row: usual sizes are assumed'),

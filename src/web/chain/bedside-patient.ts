@@ -1,7 +1,6 @@
 // The patient on Bedside as Chain needs one: who, where, on which ward. Leaves out the goal and what is on now.
 import type { Shelf } from '../../kit/shelf.ts'
 import type { Case } from '../../patient/case.ts'
-import { barometricPressureKpa } from '../../physics/atmosphere.ts'
 import { readDraft } from '../case/case-input.ts'
 import { wardIdOf } from '../case/draft.ts'
 import { keptDraft } from '../case/draft-store.ts'
@@ -14,8 +13,6 @@ export type BedsidePatient =
   | {
       readonly kind: 'patient'
       readonly about: Case
-      /** Null where the case gives neither pressure nor altitude. */
-      readonly barometricKpa: number | null
       /** Empty for the whole hospital. */
       readonly wardId: string
       /** The set-up in sight, as an address names it; empty where none was. */
@@ -35,16 +32,7 @@ export function bedsidePatient(asked: {
   return {
     kind: 'patient',
     about: read.case,
-    barometricKpa: pressureAt(read.case.site),
     wardId: wardIdOf(draft, shelf) ?? '',
     inSight: keptInSight(storage),
   }
-}
-
-function pressureAt({
-  altitudeM,
-  barometricPressureKpa: measuredKpa,
-}: Case['site']): number | null {
-  if (measuredKpa !== undefined) return measuredKpa
-  return altitudeM === undefined ? null : barometricPressureKpa(altitudeM)
 }

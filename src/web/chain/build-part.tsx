@@ -3,7 +3,8 @@ import type { Remote } from 'comlink'
 import { useMemo, useState } from 'react'
 import { useSearchParams } from 'wouter'
 import type { Shelf } from '../../kit/shelf.ts'
-import { barometricPressureKpa } from '../../physics/atmosphere.ts'
+import { placePressure } from '../../planning/place-pressure.ts'
+import type { PlacePressure } from '../../planning/place-pressure.ts'
 import { CHAIN_PAGE, notOnShelfText } from '../../words/chain-page-text.ts'
 import { problemLineText } from '../../words/web-form-text.ts'
 import { BrokeOff } from '../parts/broke-off.tsx'
@@ -49,7 +50,7 @@ export function BuildPart() {
       <BuildForm shelf={shelf} picked={picked} bedside={bedside} onChoose={choose} />
       <div className="chain-found">
         {missed.length === 0 ? null : <p role="alert">{notOnShelfText(missed)}</p>}
-        <Answer shelf={shelf} picked={picked} barometricKpa={pressureFor(picked, patient, shelf)} />
+        <Answer shelf={shelf} picked={picked} bedside={patient} />
       </div>
     </div>
   )
@@ -83,26 +84,18 @@ function firstPicks(bedside: BedsidePatient): Picks {
 }
 
 /** Where the patient lies, else where the shelf stands. */
-function pressureFor(
-  picked: Picked,
-  bedside: Extract<BedsidePatient, { kind: 'patient' }> | null,
-  shelf: Shelf,
-): number {
-  const ofCase = picked.about === bedside?.about ? bedside.barometricKpa : null
-  return ofCase ?? barometricPressureKpa(shelf.altitudeM ?? 0)
+function placeFor({ picked, bedside, shelf }: AnswerProps): PlacePressure {
+  return placePressure(picked.about === bedside?.about ? bedside.about.site : {}, shelf)
 }
 
 interface AnswerProps {
   readonly shelf: Shelf
   readonly picked: Picked
-  readonly barometricKpa: number
+  readonly bedside: Extract<BedsidePatient, { kind: 'patient' }> | null
 }
 
-function Answer({ shelf, picked, barometricKpa }: AnswerProps) {
-  const question = useMemo(
-    () => questionOf({ shelf, picked, barometricKpa }),
-    [shelf, picked, barometricKpa],
-  )
+function Answer({ shelf, picked, bedside }: AnswerProps) {
+  const question = useMemo(() => questionOf({ shelf, picked, bedside }), [shelf, picked, bedside])
   const waited = useChainAnswer({ slot: 'chain', question, ask })
   switch (waited.kind) {
     case 'failed':
@@ -118,13 +111,14 @@ function Answer({ shelf, picked, barometricKpa }: AnswerProps) {
 
 const ask = async (core: Remote<ChainApi>, asked: ChainAsked) => await core.solve(asked)
 
-function questionOf({ shelf, picked, barometricKpa }: AnswerProps): ChainAsked {
+function questionOf(asked: AnswerProps): ChainAsked {
+  const { shelf, picked } = asked
   const { wanted, about, choice } = picked
   return {
     shelf,
     wanted,
     about: { patient: about.patient, breathing: about.breathing },
-    barometricKpa,
+    place: placeFor(asked),
     ...(choice.wardId === '' ? {} : { wardId: choice.wardId }),
   }
 }

@@ -4,6 +4,7 @@ import type { ChainCheck } from '../../joining/check-chain.ts'
 import type { ChainAnswer, SolveQuestion } from '../../joining/solve-chains.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import type { Case } from '../../patient/case.ts'
+import type { PlacePressure } from '../../planning/place-pressure.ts'
 import type { Plan } from '../../planning/plan-types.ts'
 import type { ShelfHumidityQuestion } from '../../planning/shelf-humidity.ts'
 import type { SheetRequest } from '../../sheet/fragment.ts'
@@ -12,7 +13,7 @@ import type { Answer } from './core-api.ts'
 
 export type ChainAsked = Omit<SolveQuestion, 'patient' | 'barometricKpa'> & {
   readonly about: Pick<Case, 'patient' | 'breathing'>
-  readonly barometricKpa: number
+  readonly place: PlacePressure
 }
 
 export interface SolvedChain {

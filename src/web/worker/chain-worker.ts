@@ -16,10 +16,10 @@ const api: ChainApi = {
   humidity: (question) => answered(() => shelfHumidity(question)),
 }
 
-function solved({ about, ...asked }: ChainAsked): SolvedChain {
-  const { barometricKpa } = asked
+function solved({ about, place, ...asked }: ChainAsked): SolvedChain {
+  const { barometricKpa } = place
   const { patient } = about
-  const answer = solveChains({ ...asked, patient })
+  const answer = solveChains({ ...asked, patient, barometricKpa })
   if (answer.kind === 'refused') {
     const { nearest } = answer
     const nearestCheck =
@@ -27,7 +27,7 @@ function solved({ about, ...asked }: ChainAsked): SolvedChain {
     return { answer, nearestCheck, water: null }
   }
   const { chain } = answer.kind === 'chains' ? answer.best : answer.withThem
-  return { answer, nearestCheck: null, water: chainHumidity({ chain, about, barometricKpa }) }
+  return { answer, nearestCheck: null, water: chainHumidity({ chain, about, place }) }
 }
 
 function sheetFor({ request, plan, shelf }: SheetAsked): SheetAnswer {
