@@ -143,6 +143,7 @@ describe('oxwright transfer', () => {
     expect(out).toMatch(/Empty at \d\d:\d\d; the way ends at 15:01/)
     expect(out).toContain('stands still 20 min')
     expect(out).toContain('The cylinder stays outside the scanner room')
+    expect(out).toMatch(/From the chain: [\d.]+ m of tube, [\d.]+ mm wide/)
     expect(out).toContain('not computed yet')
     expect(out).not.toMatch(/NaN|undefined|\[object|Infinity/)
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100)
@@ -257,5 +258,67 @@ describe('oxwright ward-demand', () => {
     expect(wrong).toMatchObject({ code: EXIT.usage })
     expect(wrong.err).toContain('did you mean blender?')
     expect(cli(['ward-demand', 'examples/nasal-cannula.json']).code).toBe(EXIT.badInput)
+  })
+})
+
+describe('oxwright room', () => {
+  const SIDE_ROOM = ['room', '--volume', '30', '--oxygen', '60', '--air-changes']
+
+  it('says first whether and when the limit is reached, then that it is a mean', () => {
+    // The worked figures of a 30 m³ room with 60 L/min: 22.5 % at six changes, 29.4 % at one; 3.6 changes hold 23.5 %.
+    const six = cli([...SIDE_ROOM, '6'])
+    expect({ code: six.code, err: six.err }).toEqual({ code: EXIT.ok, err: '' })
+    expect(six.out.split('\n')[0]).toBe('The mean stays below the limit')
+    expect(six.out).toContain('settles at: 22.5 %')
+    const one = cli([...SIDE_ROOM, '1', '--aside', '15']).out
+    expect(one.split('\n')[0]).toMatch(/^reaches the limit after \d+ min/)
+    expect(one).toContain('laid aside with 15 L/min running')
+    expect(one).toContain('half a metre')
+    expect(one).toContain('oxygen set free: 75 L/min')
+    for (const line of one.split('\n')) expect(line.length).toBeLessThanOrEqual(100)
+  })
+
+  it('writes the course, and JSON that fits its schema; an example of a place says that it is one', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'oxwright-supply-'))
+    const svg = join(folder, 'room.svg')
+    expect(cli([...SIDE_ROOM, '1', '--svg', svg]).out).toContain(`written to ${svg}`)
+    expect(parseXml(readFileSync(svg, 'utf8')).name).toBe('svg')
+    rmSync(folder, { recursive: true })
+    const like = ['room', '--like', 'tent', '--oxygen', '30']
+    expect(cli(like).out).toMatch(/not measured[^]*not of your room/)
+    for (const words of [like, [...SIDE_ROOM, '0', '--limit', '0.25']])
+      expect(faults('room', JSON.parse(cli([...words, '--json']).out))).toEqual([])
+    expect(faults('room', {})).not.toEqual([])
+  })
+
+  it('refuses wrong use and what is out of range', () => {
+    expect(cli(['room']).err).toContain('room needs --oxygen')
+    expect(cli(['room', '--oxygen', '60']).err).toContain('room needs --volume')
+    expect(cli([...SIDE_ROOM, '6', '--like', 'bay']).err).toContain('give --like or --volume')
+    expect(cli([...SIDE_ROOM, '900']).code).toBe(EXIT.badInput)
+  })
+})
+
+describe('oxwright stock', () => {
+  it('says first what to order, then every item, the scarcest first', () => {
+    const { code, out, err } = cli(['stock', 'examples/stocks/heron.yaml'])
+    expect({ code, err }).toEqual({ code: EXIT.ok, err: '' })
+    expect(out.split('\n')[0]).toMatch(/^Order now: Reservoir mask, adult; Nasal cannula, adult\.$/)
+    expect(out).toContain('Invented')
+    // 36 used in 7 days, 42 on hand; 8 in 7, 9 on hand.
+    expect(out).toMatch(/Reservoir mask, adult +9 +1\.1 +7\.9 days/)
+    expect(out).toMatch(/Nasal cannula, adult +42 +5\.1 +8\.2 days/)
+    expect(out).toMatch(/Head box, infant +2 +0 +no use seen/)
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100)
+  })
+
+  it('prints JSON that fits its schema, and refuses a file that is none', () => {
+    const { out } = cli(['stock', 'examples/stocks/heron.yaml', '--json'])
+    expect(faults('stock-report', JSON.parse(out))).toEqual([])
+    expect(faults('stock-report', {})).not.toEqual([])
+    expect(cli(['stock']).err).toContain('stock needs a stock file')
+    const { code, err } = cli(['stock', 'examples/wards/heron.yaml'])
+    expect(code).toBe(EXIT.badInput)
+    expect(err).toContain('the stock file cannot be used as it stands')
   })
 })

@@ -5,6 +5,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { DEMO_WARDS, DEMO_WARD_IDS } from '../src/supply/demo-wards/demo-wards.ts'
+import { readStock } from '../src/supply/read-stock.ts'
 import { readTransfer } from '../src/supply/read-transfer.ts'
 import { readWard } from '../src/supply/read-ward.ts'
 import { SUPPLY_KEYS, SUPPLY_NUMBERS } from '../src/supply/supply-fields.ts'
@@ -23,7 +24,7 @@ function schemaOf(name: string): FileSchema {
   return JSON.parse(readFileSync(join(ROOT, 'schema', `${name}.schema.json`), 'utf8')) as FileSchema
 }
 
-const SCHEMAS = { ward: schemaOf('ward'), transfer: schemaOf('transfer') }
+const SCHEMAS = { ward: schemaOf('ward'), transfer: schemaOf('transfer'), stock: schemaOf('stock') }
 const ajv = new Ajv2020({
   allErrors: true,
   strict: true,
@@ -31,7 +32,11 @@ const ajv = new Ajv2020({
   strictRequired: false,
 })
 ajv.addSchema(schemaOf('case'))
-const isValid = { ward: ajv.compile(SCHEMAS.ward), transfer: ajv.compile(SCHEMAS.transfer) }
+const isValid = {
+  ward: ajv.compile(SCHEMAS.ward),
+  transfer: ajv.compile(SCHEMAS.transfer),
+  stock: ajv.compile(SCHEMAS.stock),
+}
 
 function example(path: string): Record<string, unknown> {
   // Safe: the examples hold named fields, which the readers check.
@@ -148,14 +153,55 @@ describe('transfer files', () => {
   })
 })
 
+describe('stock files', () => {
+  it('are shipped, read, and fit their schema', () => {
+    const file = example('stocks/heron.yaml')
+    expect(isValid.stock(file), JSON.stringify(isValid.stock.errors)).toBe(true)
+    const read = readStock(file)
+    expect(read).toMatchObject({ ok: true, stock: { isInvented: true } })
+    // As typed: nothing is converted.
+    expect(read.ok ? read.stock.items : []).toEqual(file['items'])
+  })
+
+  it('are refused with every problem at once, one day of use or one whole number amiss', () => {
+    const item = { id: 'a', label: 'A', onHand: 3, usedEachDay: [1], leadTimeDays: 7 }
+    const read = readStock({
+      version: 1,
+      items: [
+        { ...item, onHand: -1, leadTime: 3 },
+        { ...item, label: '', usedEachDay: [] },
+        { ...item, id: 'b', usedEachDay: [1, 2.5, 'x', null] },
+        { ...item, id: 'c', serviceLevel: 95 },
+        item,
+        item,
+      ],
+    })
+    const codes = read.ok ? [] : read.problems.map(({ code, path }) => `${code} ${path}`)
+    expect(codes).toEqual(
+      expect.arrayContaining([
+        'COUNT_OUT_OF_RANGE items[0].onHand',
+        'UNKNOWN_FIELD items[0].leadTime',
+        'NOT_TEXT items[1].label',
+        'COUNT_OUT_OF_RANGE items[1].usedEachDay',
+        'COUNT_OUT_OF_RANGE items[2].usedEachDay.1',
+        'NOT_A_NUMBER items[2].usedEachDay.2',
+        'NOT_A_NUMBER items[2].usedEachDay.3',
+        'PROBABILITY_OUT_OF_RANGE items[3].serviceLevel',
+        'DUPLICATE_ID items[5].id',
+      ]),
+    )
+  })
+})
+
 describe('published schemas', () => {
   const KEYS_OF = {
     ward: ['supply', 'manifold', 'bulk', 'bed', 'beside', 'bedCylinder'],
     transfer: ['leg', 'reserve', 'storeRow', 'scanner', 'beside'],
+    stock: ['stockItem'],
   } as const
 
   it('know the same fields as the readers', () => {
-    for (const name of ['ward', 'transfer'] as const) {
+    for (const name of ['ward', 'transfer', 'stock'] as const) {
       const schema = SCHEMAS[name]
       expect(Object.keys(schema.properties).toSorted()).toEqual([...SUPPLY_KEYS[name]].toSorted())
       for (const part of KEYS_OF[name])
@@ -181,6 +227,11 @@ describe('published schemas', () => {
       gaugePsi: bounds(gaugePsi),
       gaugeKpa: bounds(gaugeKpa),
       waterVolumeL: bounds(waterVolumeL),
+    })
+    expect(SCHEMAS.stock.$defs['stockItem']?.properties).toMatchObject({
+      onHand: bounds(SUPPLY_NUMBERS.stockCount),
+      leadTimeDays: bounds(SUPPLY_NUMBERS.leadTimeDays),
+      serviceLevel: bounds(SUPPLY_NUMBERS.serviceLevel),
     })
     expect(SCHEMAS.transfer.$defs['leg']?.properties['minutes']).toMatchObject(
       bounds(SUPPLY_NUMBERS.minutes),

@@ -11,6 +11,7 @@ import type { Case } from '../patient/case.ts'
 import { readCase } from '../patient/read-case.ts'
 import type { CaseWarning } from '../patient/warnings.ts'
 import { readTransfer, type TransferFile } from '../supply/read-transfer.ts'
+import { readStock, type StockFile } from '../supply/read-stock.ts'
 import { readWard } from '../supply/read-ward.ts'
 import type { WardFile } from '../supply/ward.ts'
 import { CLI_WORDS } from '../words/cli-text.ts'
@@ -68,4 +69,10 @@ export function wardFrom(path: string): WardFile {
   const read = readWard(parsedText(CLI_WORDS.theWard, readText(path)))
   if (!read.ok) throw new InputError(CLI_WORDS.theWard, read.problems)
   return read.ward
+}
+
+export function stockFrom(path: string): StockFile {
+  const read = readStock(parsedText(CLI_WORDS.theStock, readText(path)))
+  if (!read.ok) throw new InputError(CLI_WORDS.theStock, read.problems)
+  return read.stock
 }

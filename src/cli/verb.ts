@@ -14,7 +14,7 @@ export interface Verb {
   /** Whether a case is named. */
   readonly takesCase: boolean
   /** What the file is called where it is no case. */
-  readonly takes?: 'transfer' | 'ward' | 'shelf'
+  readonly takes?: 'transfer' | 'ward' | 'shelf' | 'stock'
   /** A verb that waits, for a PDF say, answers later. */
   run(run: VerbRun): ExitCode | Promise<ExitCode>
 }

@@ -7,8 +7,10 @@ import { cylinderVerb } from './verb-cylinder.ts'
 import { evidenceVerb } from './verb-evidence.ts'
 import { humidityVerb } from './verb-humidity.ts'
 import { planVerb } from './verb-plan.ts'
+import { roomVerb } from './verb-room.ts'
 import { sheetVerb } from './verb-sheet.ts'
 import { shelfVerb } from './verb-shelf.ts'
+import { stockVerb } from './verb-stock.ts'
 import { transferVerb } from './verb-transfer.ts'
 import { wardDemandVerb } from './verb-ward-demand.ts'
 
@@ -22,6 +24,8 @@ export const VERBS: Readonly<Record<VerbName, Verb>> = {
   sheet: sheetVerb,
   transfer: transferVerb,
   'ward-demand': wardDemandVerb,
+  room: roomVerb,
+  stock: stockVerb,
   chain: chainVerb,
   shelf: shelfVerb,
   evidence: evidenceVerb,

@@ -24,6 +24,7 @@ import {
   readGauge,
   readSetUpField,
   readVersion,
+  reportTwins,
   requiredNumber,
   requiredText,
   wholeNumber,
@@ -100,13 +101,9 @@ function transferOf(root: Node): TransferFile | undefined {
     root.reading.problems.length === 0
   )
     report(root.reading, { code: 'COUNT_OUT_OF_RANGE', path: 'legs', value: 0, limit: { min: 1 } })
-  const store = openEach(root, 'store', SUPPLY_KEYS.storeRow, { isRequired: true }).flatMap(
-    (one) => readStoreRow(one) ?? [],
-  )
-  store.forEach(({ id }, i) => {
-    if (store.findIndex((one) => one.id === id) === i) return
-    report(root.reading, { code: 'DUPLICATE_ID', path: `store[${i}].id`, value: id })
-  })
+  const rows = openEach(root, 'store', SUPPLY_KEYS.storeRow, { isRequired: true })
+  const store = rows.flatMap((one) => readStoreRow(one) ?? [])
+  reportTwins(rows)
   if (setUp === undefined || ageYears === undefined || leftGaugeKpa === undefined) return undefined
   if (readAtC === undefined || barometricKpa === undefined) return undefined
   const body = { ageYears, ...given({ weightKg }) }

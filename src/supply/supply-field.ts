@@ -153,3 +153,13 @@ export function readVersion(root: Node, version: number): void {
   }
   report(root.reading, { code: 'UNKNOWN_CHOICE', path, value: problemValue(value), limit })
 }
+
+/** Each id may stand once; the second is reported where it stands, whatever else is wrong with either. */
+export function reportTwins(nodes: readonly Node[], key = 'id'): void {
+  const ids = nodes.map((node) => node.fields.get(key))
+  nodes.forEach((node, i) => {
+    const id = ids[i]
+    if (typeof id !== 'string' || ids.indexOf(id) === i) return
+    report(node.reading, { code: 'DUPLICATE_ID', path: pathOf(node, key), value: id })
+  })
+}

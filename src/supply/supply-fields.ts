@@ -33,6 +33,10 @@ export const SUPPLY_NUMBERS = {
   tubeLengthM: { code: 'SIZE_OUT_OF_RANGE', unit: 'm', min: 0, max: 100 },
   tubeBoreMm: { code: 'SIZE_OUT_OF_RANGE', unit: 'mm', min: 2, max: 10 },
   reserveFactor: { code: 'VALUE_OUT_OF_RANGE', unit: '1', min: 1, max: 10 },
+  stockCount: { code: 'COUNT_OUT_OF_RANGE', unit: '1', min: 0, max: 100_000 },
+  daysSeen: { code: 'COUNT_OUT_OF_RANGE', unit: '1', min: 1, max: 365 },
+  leadTimeDays: { code: 'DURATION_OUT_OF_RANGE', unit: 'd', min: 0, max: 365 },
+  serviceLevel: { code: 'PROBABILITY_OUT_OF_RANGE', unit: '1', min: 0.5, max: 0.999 },
   altitudeM: NUMBERS.altitudeM,
   barometricPressureKpa: NUMBERS.barometricPressureKpa,
   ageYears: NUMBERS.ageYears,
@@ -128,6 +132,8 @@ export const SUPPLY_KEYS = {
     'marking',
   ],
   scanner: ['regulator', 'flowmeter', 'tubeLengthM', 'tubeBoreMm'],
+  stock: ['version', 'note', 'isInvented', 'items'],
+  stockItem: ['id', 'label', 'onHand', 'usedEachDay', 'leadTimeDays', 'serviceLevel'],
 } as const satisfies Readonly<Record<string, readonly string[]>>
 
 /** Other names people use, in plain letters. */

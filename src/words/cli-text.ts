@@ -248,6 +248,34 @@ export const VERB_HELP = {
       'ward-demand examples/wards/wren.yaml --more-flow 20 --more-fraction 0.5 --json',
     ],
   },
+  room: {
+    usage: 'room',
+    summary: say('how rich in oxygen the air of a room, an ambulance or a tent becomes, and when'),
+    options: [
+      { option: '--oxygen FLOW', help: say('oxygen given to patients in it, L/min, all of them') },
+      { option: '--volume M3', help: say('volume of the room, m³') },
+      { option: '--air-changes N', help: say('air changes with outside air, in an hour') },
+      {
+        option: '--like PLACE',
+        help: say('in place of both: side-room, bay, ambulance or tent; assumed, not measured'),
+      },
+      { option: '--aside FLOW', help: say('a mask laid aside, running, L/min (default 0)') },
+      { option: '--limit F', help: say('share counted as enriched (default 0.235)') },
+      { option: '--minutes N', help: say('look ahead, 1–10080 min (default 60)') },
+      { option: '--svg FILE', help: say('write the course of the share over time') },
+      ...COMMON,
+    ],
+    examples: [
+      'room --like side-room --oxygen 60',
+      'room --volume 30 --air-changes 1 --oxygen 60 --aside 15 --svg room.svg',
+    ],
+  },
+  stock: {
+    usage: 'stock FILE',
+    summary: say('interfaces and consumables: use a day, days left, when to order'),
+    options: [...COMMON],
+    examples: ['stock examples/stocks/heron.yaml', 'stock examples/stocks/heron.yaml --json'],
+  },
   chain: {
     usage: 'chain CASE',
     summary: say(
@@ -407,7 +435,7 @@ export type UsageFault =
   | {
       readonly kind: 'file-missing'
       readonly verb: string
-      readonly file: 'transfer' | 'ward' | 'shelf'
+      readonly file: 'transfer' | 'ward' | 'shelf' | 'stock'
     }
   | { readonly kind: 'option-missing'; readonly option: string; readonly verb: string }
   | { readonly kind: 'one-of-two'; readonly options: readonly [string, string] }
@@ -466,6 +494,8 @@ export function usageText(fault: UsageFault): string {
     case 'file-missing':
       if (fault.file === 'shelf')
         return say('{verb} needs a shelf file, or - for standard input', { verb: fault.verb })
+      if (fault.file === 'stock')
+        return say('{verb} needs a stock file, or - for standard input', { verb: fault.verb })
       return fault.file === 'transfer'
         ? say('{verb} needs a transfer file, or - for standard input', { verb: fault.verb })
         : say('{verb} needs a ward file, or - for standard input', { verb: fault.verb })
@@ -514,6 +544,7 @@ export const CLI_WORDS = {
   theShelf: say('the shelf'),
   theTransfer: say('the transfer file'),
   theWard: say('the ward file'),
+  theStock: say('the stock file'),
   bug: say(
     'This is a bug in oxwright. Please report it with the command and the case that showed it:',
   ),
@@ -526,6 +557,7 @@ export const CLI_WORDS = {
   reachWritten: say('reach chart written to'),
   ribbonWritten: say('breath ribbon written to'),
   demandWritten: say('demand of the ward written to'),
+  roomWritten: say('course of the room written to'),
   timelineWritten: say('timeline of the cylinders written to'),
   mind: say('mind'),
   table: say('set-ups'),

@@ -54,7 +54,17 @@ export const STOCK_TEXT = {
   enough: () => say('Enough for now'),
   noUse: () => say('no use seen'),
   list: () => say('Fewest days left first'),
+  item: () => say('item'),
+  onHand: () => say('on hand'),
+  invented: () => say('Invented: an example, no stock of a ward.'),
 } as const
+
+/** What must be ordered, the scarcest first. */
+export function orderLine(labels: readonly string[]): string {
+  return labels.length === 0
+    ? say('Nothing to order now.')
+    : say('Order now: {items}.', { items: labels.join('; ') })
+}
 
 export function itemName(label: string, position: number): string {
   return label.trim() === '' ? say('Item {position}', { position: String(position) }) : label.trim()

@@ -25,6 +25,18 @@ export const ROOM_TEXT = {
     ),
 } as const
 
+/** What the numbers of a room rest on. */
+export function roomBasisLines(of: { readonly isExample?: boolean }): readonly string[] {
+  return [
+    of.isExample === true
+      ? say('Volume and air changes of an example, assumed: not of your room.')
+      : say('Volume and air changes as typed; the air that comes in is outside air.'),
+    say('Oxygen set free as typed: all that is given, and all of a mask laid aside.'),
+    ROOM_TEXT.balance(),
+    ROOM_TEXT.limitSource(),
+  ]
+}
+
 export function roomKindName(kind: RoomKind): string {
   switch (kind) {
     case 'side-room':

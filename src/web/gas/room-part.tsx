@@ -7,6 +7,7 @@ import {
   changesText,
   outsideAirText,
   ROOM_TEXT,
+  roomBasisLines,
   roomKindName,
   shareOfOxygenText,
 } from '../../words/gas-room-text.ts'
@@ -169,7 +170,7 @@ function RoomResult(props: { readonly question: RoomQuestion; readonly course: R
         <Lines lines={[...supplyTexts(course.remarks, units), ROOM_TEXT.aside()]} />
       </section>
       <Fold heading={GAS_TEXT.assumptions()} level={2}>
-        <Lines lines={[ROOM_TEXT.balance(), ROOM_TEXT.limitSource()]} />
+        <Lines lines={roomBasisLines(question)} />
       </Fold>
     </div>
   )
