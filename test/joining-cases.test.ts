@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { candidateSetUps } from '../src/kit/build-set-ups.ts'
 import { DEMO_SHELF } from '../src/kit/demo-shelf/demo-shelf.ts'
+import type { Shelf, ShelfSource } from '../src/kit/shelf.ts'
 import { humidifiersOf } from '../src/joining/chain.ts'
 import type { Chain } from '../src/joining/chain.ts'
 import { checkChain } from '../src/joining/check-chain.ts'
@@ -34,6 +35,18 @@ const LIMB: Pick<Wanted, 'sourceId' | 'humidification' | 'o2Fraction'> = {
   sourceId: 'ventilator',
   humidification: 'heated',
   o2Fraction: 0.4,
+}
+
+const ON_LIMB: Wanted = { ...LIMB, interfaceId: 'aerosol-mask', size: 'adult', flowLpm: 40 }
+
+/** The demo shelf with what is known of its ventilator put in place of what it says. */
+function withMachine(known: Pick<ShelfSource, 'hasOwnFilter' | 'modes'>): Shelf {
+  const sources = DEMO_SHELF.sources.map((row): ShelfSource => {
+    if (row.kind !== 'ventilator') return row
+    const { hasOwnFilter: _filter, modes: _modes, ...rest } = row
+    return { ...rest, ...known }
+  })
+  return { ...DEMO_SHELF, sources }
 }
 
 function solved(wanted: Wanted, patient: ChainPatient = ADULT, wardId = 'plover'): ChainAnswer {
@@ -92,6 +105,34 @@ describe('comes out right', () => {
         'NEEDS_MAINS',
       ]),
     )
+  })
+
+  it.each([
+    ['yes', 0],
+    ['no', 1],
+    ['unknown', 1],
+    [undefined, 1],
+  ] as const)('a limb whose machine has a filter of its own: %s, with %d more', (own, filters) => {
+    const shelf = withMachine(own === undefined ? {} : { hasOwnFilter: own })
+    const answer = solveChains({ shelf, wanted: ON_LIMB, patient: ADULT })
+    if (answer.kind !== 'chains') throw new Error(JSON.stringify(answer))
+    const { chain, check } = answer.best
+    expect(ids(chain).filter((id) => id === 'filter')).toHaveLength(filters)
+    const said = check.remarks.find(({ code }) => code === 'LIMB_FILTER')
+    expect(said?.values['own']).toBe(own ?? 'unknown')
+  })
+
+  it('a limb with the mode that streams evenly by its own name, or the unknown said', () => {
+    const codes = (modes: ShelfSource['modes']): readonly string[] => {
+      const shelf = withMachine(modes === undefined ? {} : { modes })
+      const answer = solveChains({ shelf, wanted: ON_LIMB, patient: ADULT })
+      if (answer.kind !== 'chains') throw new Error(JSON.stringify(answer))
+      return answer.best.check.remarks
+        .filter(({ code }) => code.startsWith('MODE_'))
+        .map(({ code, values }) => `${code} ${values['mode'] ?? ''}`)
+    }
+    expect(codes([{ label: 'Steady', kind: 'constant-flow' }])).toEqual(['MODE_TO_SET Steady'])
+    expect(codes(undefined)).toEqual(['MODE_NOT_STATED '])
   })
 
   it('an aerosol mask directly on the 22 mm limb', () => {
@@ -357,6 +398,16 @@ describe('is refused with the reason', () => {
       patient: ADULT,
     })
     expect(check.refusals.map(({ code }) => code)).toContain('VENTILATOR_WITHOUT_FILTER')
+  })
+
+  it('a ventilator of which every mode named gives breaths', () => {
+    const modes = [{ label: 'Support', kind: 'cycles-pressure' }] as const
+    const shelf = withMachine({ modes })
+    expect(refusedFor(solveChains({ shelf, wanted: ON_LIMB, patient: ADULT }))).toEqual([
+      'NO_EVEN_MODE',
+    ])
+    const built = candidateSetUps(shelf).filter(({ setUp }) => setUp.source.kind === 'ventilator')
+    expect(built).toEqual([])
   })
 
   it('face oxygen on a patient who breathes by a cuffed tube', () => {

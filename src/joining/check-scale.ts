@@ -1,4 +1,5 @@
 // Faults of what is set: flows and fractions that are no marks, a drive above the jet's, a ventilator mode that cycles. Leaves out flow through the other parts.
+import { hasNoEvenMode } from '../kit/shelf.ts'
 import { placed } from './chain.ts'
 import type { Chain, PlacedPart } from './chain.ts'
 import type { PassingFlow } from './flows.ts'
@@ -31,10 +32,15 @@ function fractionFaults({ part, setting }: PlacedPart, at: number): readonly Ref
   return [{ code: 'FRACTION_NOT_ON_SCALE', values: { part: part.label, o2Fraction }, part: at }]
 }
 
-/** Any mode that gives or supports breaths is refused: gas must stream evenly. */
+/** Any mode that gives or supports breaths is refused: gas must stream evenly. So is a machine that has no other. */
 function modeFaults({ part, setting }: PlacedPart, at: number): readonly Refusal[] {
-  if (setting.mode !== 'cycles-pressure') return []
-  return [{ code: 'MODE_CYCLES_PRESSURE', values: { part: part.label }, part: at }]
+  const values = { part: part.label }
+  if (setting.mode === 'cycles-pressure')
+    return [{ code: 'MODE_CYCLES_PRESSURE', values, part: at }]
+  const { source } = part
+  return source !== undefined && hasNoEvenMode(source)
+    ? [{ code: 'NO_EVEN_MODE', values, part: at }]
+    : []
 }
 
 function driveFaults(chain: Chain, flows: readonly PassingFlow[], at: number): readonly Refusal[] {

@@ -64,7 +64,7 @@ export type NeedCode = 'VENTILATOR_WITHOUT_FILTER' | 'HIGH_FLOW_WITHOUT_HEATED'
 export const NEED_RULES: readonly NeedRule[] = [
   {
     code: 'VENTILATOR_WITHOUT_FILTER',
-    part: 'ventilator',
+    part: 'unfiltered',
     needs: 'filter',
     side: 'after',
     known: 'common-practice',

@@ -26,6 +26,7 @@ export const CHAIN_FAULTS = [
   'OPEN_BEFORE_PATIENT',
   // Settings and limits.
   'MODE_CYCLES_PRESSURE',
+  'NO_EVEN_MODE',
   'FLOW_NOT_ON_METER',
   'FRACTION_NOT_ON_SCALE',
   'FLOW_BELOW_RATED',

@@ -1,11 +1,13 @@
 // What must be said of a sound chain, as codes with values: no breaths and no alarm, supplies it needs, what fails to what, meters that read low, water in loops. Leaves out faults.
 import { streamLpm } from '../kit/feeds.ts'
 import { standardFlowFactor } from '../physics/flowmeter.ts'
+import type { ShelfSource } from '../kit/shelf.ts'
 import type { Provenance } from '../units/provenance.ts'
 import type { Chain, PlacedPart } from './chain.ts'
 import { drivingFlow } from './flows.ts'
 import type { PassingFlow } from './flows.ts'
 import { ENTRAINMENT_DISTURBED_KPA, LOOP_HANGS_M } from './limits.ts'
+import type { Part } from './part.ts'
 import type { PartPressure } from './pressures.ts'
 import { traitsOf } from './traits.ts'
 
@@ -20,6 +22,9 @@ export const CHAIN_REMARKS = [
   'WHEN_MAINS_FAILS',
   'BIAS_FLOW_USE',
   'LEAK_COMPENSATION_USE',
+  'LIMB_FILTER',
+  'MODE_TO_SET',
+  'MODE_NOT_STATED',
   'METER_READS_LOW',
   'METER_READS_LOW_UNKNOWN',
   'ENTRAINMENT_DISTURBED',
@@ -85,9 +90,22 @@ function mixerRemarks({ part }: PlacedPart): readonly ChainRemark[] {
     ...(isVentilator ? [say('WHEN_MAINS_FAILS', { after: mains ?? 'unknown' })] : []),
     say('BIAS_FLOW_USE', { adds: source.biasFlowAddsToUse ?? 'unknown' }),
     ...(isVentilator
-      ? [say('LEAK_COMPENSATION_USE', { adds: source.leakCompensationAddsToUse ?? 'unknown' })]
+      ? [
+          say('LEAK_COMPENSATION_USE', { adds: source.leakCompensationAddsToUse ?? 'unknown' }),
+          say('LIMB_FILTER', { own: source.hasOwnFilter ?? 'unknown' }),
+          modeRemark(part, source.modes),
+        ]
       : []),
   ]
+}
+
+/** What the machine calls its even stream. */
+function modeRemark(part: Part, modes: ShelfSource['modes']): ChainRemark {
+  const even = modes?.find(({ kind }) => kind === 'constant-flow')
+  const values = { part: part.label }
+  return even === undefined
+    ? { code: 'MODE_NOT_STATED', values, ...TRADE }
+    : { code: 'MODE_TO_SET', values: { ...values, mode: even.label }, ...TRADE }
 }
 
 /** An uncompensated tube stands at the pressure behind it and shows less than flows: told at the air pressure of the place, in litres of its scale. */

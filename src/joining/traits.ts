@@ -10,7 +10,7 @@ export const TRAITS = [
   'entraining-jet',
   'reservoir',
   'filter',
-  'ventilator',
+  'unfiltered',
   'mixer',
   'y-piece',
   'high-flow-interface',
@@ -21,6 +21,7 @@ export type Trait = (typeof TRAITS)[number]
 /** Every trait of a part, by its kind and family. */
 export function traitsOf(part: Part): readonly Trait[] {
   if (part.kind === 'interface') return interfaceTraits(part)
+  if (part.kind === 'ventilator' && part.source?.hasOwnFilter === 'yes') return ['mixer']
   return KIND_TRAITS[part.kind] ?? []
 }
 
@@ -32,7 +33,7 @@ const KIND_TRAITS: Readonly<Partial<Record<Part['kind'], readonly Trait[]>>> = {
   exchanger: ['exchanger', 'moistens'],
   'jet-nebuliser': ['entraining-jet', 'active-humidifier', 'moistens'],
   filter: ['filter'],
-  ventilator: ['ventilator', 'mixer'],
+  ventilator: ['unfiltered', 'mixer'],
   blender: ['mixer'],
   'y-piece': ['y-piece'],
 }

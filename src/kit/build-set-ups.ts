@@ -10,7 +10,7 @@ import type { InterfaceFamily } from './interface-family.ts'
 import { printedFraction } from './printed-fraction.ts'
 import type { PrintedAnswer } from './printed-fraction.ts'
 import type { SetUp } from './set-up.ts'
-import { isAtHand } from './shelf.ts'
+import { hasNoEvenMode, isAtHand } from './shelf.ts'
 import type { Shelf, ShelfSource } from './shelf.ts'
 import { ratedRange, settingsFor } from './set-up-settings.ts'
 import type { Chain, RatedRange, Setting } from './set-up-settings.ts'
@@ -69,6 +69,7 @@ function candidatesOf(chain: Chain): readonly CandidateSetUp[] {
 }
 
 function isUsedFor(source: ShelfSource, family: InterfaceFamily): boolean {
+  if (hasNoEvenMode(source)) return false
   return canFeed(source.kind, family) && (source.usedFor?.includes(family.id) ?? true)
 }
 

@@ -12,6 +12,7 @@ export function readMixerFacts(node: Opened) {
     failure: readFailure(node),
     biasFlowAddsToUse: readYesNo(node, 'biasFlowAddsToUse'),
     leakCompensationAddsToUse: readYesNo(node, 'leakCompensationAddsToUse'),
+    hasOwnFilter: readYesNo(node, 'hasOwnFilter'),
     modes: readModes(node),
     isHeated: readSwitch(node, 'isHeated'),
   })

@@ -215,6 +215,18 @@ describe('reading a shelf file', () => {
       'UNKNOWN_CHOICE',
       'sources[0].failure.air',
     ],
+    [
+      'a filter neither there nor absent nor unknown',
+      withPart('sources', { ...VENTILATOR, hasOwnFilter: true }),
+      'UNKNOWN_CHOICE',
+      'sources[0].hasOwnFilter',
+    ],
+    [
+      'a filter on a meter',
+      withWall({ hasOwnFilter: 'no' }),
+      'UNKNOWN_FIELD',
+      'sources[0].hasOwnFilter',
+    ],
     ['no meter', withWall({ meter: undefined }), 'MISSING_FIELD', 'sources[0].meter'],
     [
       'no marks',

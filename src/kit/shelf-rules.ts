@@ -75,7 +75,7 @@ const BLENDED = [
   'failure',
   'biasFlowAddsToUse',
 ] as const
-const VENTILATOR = [...BLENDED, 'leakCompensationAddsToUse', 'modes'] as const
+const VENTILATOR = [...BLENDED, 'leakCompensationAddsToUse', 'hasOwnFilter', 'modes'] as const
 const NEBULISER = [
   ...METERED,
   'settings',

@@ -64,6 +64,8 @@ export type ShelfSource = SourceRow &
     /** Ventilators and blenders: gas drawn beyond what the patient line carries. Absent is unknown. */
     readonly biasFlowAddsToUse?: YesNoUnknown
     readonly leakCompensationAddsToUse?: YesNoUnknown
+    /** Ventilators: a filter of the machine's own where the inspiratory limb begins. Absent is unknown. */
+    readonly hasOwnFilter?: YesNoUnknown
     /** Ventilators: modes that can be chosen. */
     readonly modes?: readonly VentilatorMode[]
     /** Jet nebulisers: a heater warms the bottle. */
@@ -97,6 +99,13 @@ export type ModeKind = (typeof MODE_KINDS)[number]
 export interface VentilatorMode {
   readonly label: string
   readonly kind: ModeKind
+}
+
+/** Whether every mode that is named gives or supports breaths. Where none is named it is not known. */
+export function hasNoEvenMode({ modes }: Pick<ShelfSource, 'modes'>): boolean {
+  return (
+    modes !== undefined && modes.length > 0 && modes.every(({ kind }) => kind !== 'constant-flow')
+  )
 }
 
 export const HUMIDIFIER_KINDS = ['bubble', 'collar', 'heated', 'pass-over', 'exchanger'] as const

@@ -58,6 +58,10 @@ export const REFUSAL_TEXTS: Readonly<Record<RefusalCode, RemarkText>> = {
     say('{part} is open with a hose between it and the patient: gas is lost there', {
       part: part(v),
     }),
+  NO_EVEN_MODE: (v) =>
+    say('every mode named on {part} gives or supports breaths: none streams evenly', {
+      part: part(v),
+    }),
   MODE_CYCLES_PRESSURE: (v) =>
     say('{part} is set to a mode that gives breaths: only constant flow may feed this chain', {
       part: part(v),
@@ -171,6 +175,7 @@ export const MEND_TEXTS: Readonly<Record<RefusalCode, () => string>> = {
   CLOSED_CIRCUIT: () => say('put an open T-piece or an exhalation port at the patient'),
   CLOSED_CIRCUIT_CAPPED: () => say('take the cap off'),
   OPEN_BEFORE_PATIENT: () => say('move it to the patient’s end of the hose'),
+  NO_EVEN_MODE: () => say('take a flowmeter or blender'),
   MODE_CYCLES_PRESSURE: () => say('set constant flow, or take a flowmeter or blender'),
   FLOW_NOT_ON_METER: () => say('choose a mark, or another meter'),
   FRACTION_NOT_ON_SCALE: () => say('choose a setting that is printed'),

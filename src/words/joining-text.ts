@@ -39,6 +39,13 @@ export const CHAIN_REMARK_TEXTS: Readonly<Record<ChainRemarkCode, RemarkText>> =
     say('if mains fail, {part} gives: {after}', { part: part(v), after: after(v) }),
   BIAS_FLOW_USE: (v) => addsText(v, 'bias'),
   LEAK_COMPENSATION_USE: (v) => addsText(v, 'leak'),
+  LIMB_FILTER: (v) => filterText(v),
+  MODE_TO_SET: (v) =>
+    say('set {part} to {mode}: an even stream', { part: part(v), mode: textOf(v, 'mode') }),
+  MODE_NOT_STATED: (v) =>
+    say('which mode of {part} streams evenly is not on the shelf: ask before use', {
+      part: part(v),
+    }),
   METER_READS_LOW: (v) =>
     say(
       '{part} set to {flow} with {pressure} kPa behind it: {true} really flow, as litres of its scale',
@@ -98,6 +105,14 @@ function addsText(v: RemarkValues, what: 'bias' | 'leak'): string {
     return say('{part} draws gas beyond this flow: leak compensation', { part: part(v) })
   if (adds === 'no') return say('{part} does not compensate leaks', { part: part(v) })
   return say('whether {part} draws gas to compensate leaks is not known', { part: part(v) })
+}
+
+function filterText(v: RemarkValues): string {
+  const own = textOf(v, 'own')
+  if (own === 'yes')
+    return say('{part} has a filter of its own on the inspiratory limb', { part: part(v) })
+  if (own === 'no') return say('{part} has no filter of its own', { part: part(v) })
+  return say('whether {part} has a filter of its own is not known', { part: part(v) })
 }
 
 export function chainRemarkText(remark: Pick<ChainRemark, 'code' | 'values'>): string {

@@ -94,6 +94,10 @@ const LABELS: Readonly<Record<string, ShelfLabel>> = {
   'failure.mains': { label: say('if mains power fails') },
   biasFlowAddsToUse: { label: say('bias flow adds to the gas used') },
   leakCompensationAddsToUse: { label: say('leak compensation adds to the gas used') },
+  hasOwnFilter: {
+    label: say('filter of its own on the inspiratory limb'),
+    help: say('unless it surely has one, a filter is put on the limb'),
+  },
   'inletEnds[]': { label: say('end where gas comes in') },
   inletEnd: { label: say('end where gas comes in') },
   outletEnd: { label: say('end where gas goes out') },

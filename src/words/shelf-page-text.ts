@@ -62,7 +62,7 @@ export const GROUP_TITLES = {
   scale: say('What it can do'),
   use: say('What is used of it here'),
   ends: say('Ends, where they differ from the usual'),
-  failure: say('If a supply fails, and gas it uses besides'),
+  failure: say('If a supply fails, gas it uses besides, its filter'),
 } as const
 
 /** Beside the number, for those who do not see where the buttons stand. */

@@ -106,6 +106,18 @@ describe('the Shelf page', () => {
         'Bias flow adds to the gas used Unknown',
       ]),
     )
+    const limb = card('Ventilator (constant flow)')
+    await limb.getByRole('button', { name: 'All that is known' }).click()
+    const known = (await limb.locator('.fact').allInnerTexts()).join(' ').replaceAll(/\s+/g, ' ')
+    for (const said of [
+      /Flows that can be set 2, 3, 4 … .* L\/min/,
+      /Fractions that can be set 0\.21, /,
+      /Filter of its own on the inspiratory limb No/,
+      /If oxygen fails Unknown/,
+      /Leak compensation adds to the gas used Unknown/,
+      /End where gas goes out 22 mm cone, outside \(usual\)/,
+    ])
+      expect(known).toMatch(said)
   })
 
   it('counts by taps and typing, down to none, and refuses what is no count', async () => {

@@ -172,8 +172,10 @@ function isSoundPath(path: readonly Part[], { wanted, patient, opening }: BruteQ
   if (kinds.some((kind, i) => kind === 'filter' && kinds.slice(i).some((one) => wet.includes(one))))
     return false
   if (kinds.includes('exchanger') && kinds.some((kind) => wet.includes(kind))) return false
+  const machine = path.find(({ kind }) => kind === 'ventilator')
   if (
-    kinds.includes('ventilator') &&
+    machine !== undefined &&
+    machine.source?.hasOwnFilter !== 'yes' &&
     !kinds.slice(0, kinds.indexOf('ventilator')).includes('filter')
   )
     return false

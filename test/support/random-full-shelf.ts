@@ -148,6 +148,7 @@ function mixerFacts(random: Random, kind: 'blender' | 'ventilator'): Row {
       ? {}
       : {
           ...maybe(random, () => ({ leakCompensationAddsToUse: pick(random, YES_NO_UNKNOWN) })),
+          ...maybe(random, () => ({ hasOwnFilter: pick(random, YES_NO_UNKNOWN) })),
           ...maybe(random, () => ({
             modes: Array.from({ length: whole(random, ROWS_MOST) }, mode),
           })),

@@ -2,6 +2,7 @@
 import type { EndId } from '../../src/kit/ends.ts'
 import { USUAL_INTERFACE_ENDS } from '../../src/kit/usual-ends.ts'
 import type { FamilyId } from '../../src/kit/family-id.ts'
+import { YES_NO_UNKNOWN } from '../../src/kit/shelf.ts'
 import type { Shelf, ShelfSource } from '../../src/kit/shelf.ts'
 import { patientPartFor } from '../../src/joining/patient-part.ts'
 import type { ChainPatient } from '../../src/joining/patient-part.ts'
@@ -183,7 +184,7 @@ function shelfFor(
       { id: face.id, label: face.label, family, place: face.place, sizes: [{ size, count: 1 }] },
     ],
     sources: [
-      source(row(1)),
+      withFilter(random, source(row(1))),
       ...maybe(isJet ? 0.9 : 0.1, () => ({
         ...wall(row(2)),
         id: wanted.sourceId === 'wall' ? 'wall-2' : 'wall',
@@ -352,4 +353,9 @@ function pick<T>(random: Random, list: readonly T[]): T {
   const found = list[Math.floor(random() * list.length)]
   if (found === undefined) throw new Error('empty list')
   return found
+}
+
+/** Some machines have a filter of their own. */
+function withFilter(random: Random, row: ShelfSource): ShelfSource {
+  return row.kind === 'ventilator' ? { ...row, hasOwnFilter: pick(random, YES_NO_UNKNOWN) } : row
 }

@@ -91,6 +91,7 @@ const BLENDER = [...SOURCE, ...MIXED]
 const VENTILATOR = [
   ...BLENDER,
   of('leak', 'leakCompensationAddsToUse', CHOICE),
+  of('ownFilter', 'hasOwnFilter', CHOICE),
   of('modes', 'modes', MODES),
 ]
 

@@ -39,6 +39,7 @@ export const SHELF_CSV_HEADINGS = {
   mainsFail: 'mains fail',
   biasFlow: 'bias-flow adds',
   leak: 'leak-compensation adds',
+  ownFilter: 'own filter',
   modes: 'modes',
   valveSettings: 'valve settings',
   collar: 'collar',

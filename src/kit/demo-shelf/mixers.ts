@@ -87,6 +87,7 @@ export const DEMO_MIXERS: readonly ShelfSource[] = [
     failure: { air: 'oxygen-alone', oxygen: 'unknown', mains: 'room-air-only' },
     biasFlowAddsToUse: 'yes',
     leakCompensationAddsToUse: 'unknown',
+    hasOwnFilter: 'no',
     modes: [
       { label: 'Constant flow', kind: 'constant-flow' },
       { label: 'Pressure support', kind: 'cycles-pressure' },

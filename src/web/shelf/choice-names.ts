@@ -42,6 +42,7 @@ const NAMES: Readonly<Record<string, Names>> = {
   'failure.mains': AFTER_NAMES,
   biasFlowAddsToUse: YES_NO_NAMES,
   leakCompensationAddsToUse: YES_NO_NAMES,
+  hasOwnFilter: YES_NO_NAMES,
   'inletEnds[]': END_NAMES,
   inletEnd: END_NAMES,
   outletEnd: END_NAMES,

@@ -2,7 +2,9 @@
 import { INTERFACE_FAMILIES } from '../../kit/interface-families.ts'
 import type { AnyRow, RowList } from '../../kit/edit-shelf.ts'
 import type { InterfaceSize } from '../../kit/interface-family.ts'
-import type { InterfaceRow, Shelf, SizeStock } from '../../kit/shelf.ts'
+import type { InterfaceRow, Shelf, ShelfSource, SizeStock } from '../../kit/shelf.ts'
+import { SOURCE_KINDS } from '../../kit/shelf-rules.ts'
+import { USUAL_SOURCE_ENDS } from '../../kit/usual-ends.ts'
 import { plainNumberText, withUnit } from '../../words/number-text.ts'
 import { shelfLabel } from '../../words/shelf-field-labels.ts'
 import { YES_NO_NAMES } from '../../words/shelf-names.ts'
@@ -12,12 +14,12 @@ import { choiceName, placeName } from './choice-names.ts'
 import { NO, YES, draftOf, entriesOf, entryCount } from './row-draft.ts'
 import type { RowDraft } from './row-draft.ts'
 import { groupsOf, listOf } from './row-fields.ts'
-import type { RowField } from './row-fields.ts'
+import type { GroupId, RowField } from './row-fields.ts'
 
 const SHOWN_APART = ['label', 'count', 'kind', 'family', 'place', 'wardMarking']
 const FROM_LABEL = ['ratedMinLpm', 'ratedMaxLpm']
 
-/** Every field that is given, and those of a failing supply even where nobody has said. */
+/** Every field that is given; of sources also the end gas leaves by, and what nobody has said of failures, filter and modes. */
 export function factsOf(shelf: Shelf, list: RowList, row: AnyRow): readonly Fact[] {
   const draft = draftOf(row)
   const groups = groupsOf(list, draft)
@@ -31,10 +33,28 @@ export function factsOf(shelf: Shelf, list: RowList, row: AnyRow): readonly Fact
       if (SHOWN_APART.includes(field.path) || field.path.includes('[]')) return []
       const text = draft[field.path]
       if (text !== undefined) return [fact(shelfLabel(field.path), valueText(shelf, field, text))]
-      return id === 'failure' ? [fact(shelfLabel(field.path), YES_NO_NAMES.unknown)] : []
+      const said = saidUnstated(row, id, field)
+      return said === null ? [] : [fact(shelfLabel(field.path), said)]
     }),
   )
-  return [...single, ...entries]
+  return [...single, ...entries, ...unstatedModes(row)]
+}
+
+/** What is said of a field that nobody filled in: unknown, or the end that is usual; most are passed over. */
+function saidUnstated(row: AnyRow, group: GroupId, { path }: RowField): string | null {
+  if (group === 'failure') return YES_NO_NAMES.unknown
+  if (path !== 'outletEnd' || !isSource(row)) return null
+  const end = USUAL_SOURCE_ENDS[row.kind].outletEnd
+  return `${choiceName(path, end)} (${SHELF_PAGE.ours()})`
+}
+
+function unstatedModes(row: AnyRow): readonly Fact[] {
+  if (!isSource(row) || row.kind !== 'ventilator' || row.modes !== undefined) return []
+  return [fact(shelfLabel('modes[].label'), YES_NO_NAMES.unknown)]
+}
+
+function isSource(row: AnyRow): row is ShelfSource {
+  return 'kind' in row && SOURCE_KINDS.some((kind) => kind === row.kind)
 }
 
 /** A list entry by entry, what belongs to one together: a mode with what it does, a printed fraction with its flows. */

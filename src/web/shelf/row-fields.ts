@@ -129,6 +129,7 @@ const GROUPS: Readonly<Record<RowList, readonly FieldGroup[]>> = {
         choice('failure.mains', AFTER_FAILURE),
         choice('biasFlowAddsToUse', YES_NO_UNKNOWN),
         choice('leakCompensationAddsToUse', YES_NO_UNKNOWN),
+        choice('hasOwnFilter', YES_NO_UNKNOWN),
       ],
     },
     { id: 'ends', fields: IN_AND_OUT },
