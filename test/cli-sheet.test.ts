@@ -107,6 +107,15 @@ describe('oxwright sheet', () => {
     expect(textOfPdf(pdf)).toContain('Heron 9')
   })
 
+  it('has the steps of the humidifier asked for, in its address too', () => {
+    const { code, out } = cli(['sheet', CASE, ...MASK, '--humidifier', 'bubble', ...FEW, ...AT])
+    expect(code).toBe(EXIT.ok)
+    expect(out).toMatch(/Humidifier: bubble humidifier[^]*Bubble bottle: sterile water/)
+    const { fragment } = jsonOf([CASE, ...MASK, '--humidifier', 'bubble'])
+    const read = readFragment(fragment)
+    expect(read.ok && read.request.humidification).toBe('bubble')
+  })
+
   it('tells when the cylinder at the bed is changed', () => {
     const set = ['--set-up', 'simple-mask/adult@cylinder-flush#6']
     const full = ['--water', '4.7', '--gauge', '137bar', '--left', '20bar']
@@ -121,7 +130,9 @@ describe('oxwright sheet', () => {
     [[...MASK, '--made-at', '25.11.2026'], EXIT.badInput, '25.11.2026'],
     [[...MASK, '--water', '2'], EXIT.usage, '--gauge'],
     [['--set-up', 'simple-mask/adult@wall-15#66'], EXIT.badInput, 'did you mean'],
-    [['--set-up', 'tracheostomy-mask/adult@nebuliser#10:0.35'], EXIT.nothingReaches, 'no sheet'],
+    [['--set-up', 'tracheostomy-mask/adult@nebuliser#10:0.35'], EXIT.nothingReaches, 'No sheet'],
+    [[...MASK, '--humidifier', 'bubbel'], EXIT.usage, 'bubble'],
+    [[...MASK, '--humidifier', 'collar'], EXIT.nothingReaches, 'humidification collar'],
   ])('refuses %j with a code and the reason', (words, code, said) => {
     const made = words.includes('--made-at') ? [] : AT
     const result = cli(['sheet', CASE, ...words, ...FEW, ...made])

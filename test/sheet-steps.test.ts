@@ -41,8 +41,12 @@ const isFaceMask = (subject: SheetSubject): boolean =>
   !isNose(subject) && !isAtNeck(subject) && family(subject) !== 'head-box'
 const route = ({ about }: SheetSubject): string => about.patient.airway.route
 const hasTube = (subject: SheetSubject): boolean => route(subject) === 'tracheostomy'
-const isHeated = (subject: SheetSubject): boolean =>
+const isMixed = (subject: SheetSubject): boolean =>
   kind(subject) === 'blender' || kind(subject) === 'ventilator'
+const isHeated = (subject: SheetSubject): boolean =>
+  isMixed(subject) && subject.humidifier !== 'exchanger'
+const needsMains = (subject: SheetSubject): boolean =>
+  isHeated(subject) || ['ventilator', 'concentrator'].includes(kind(subject))
 const always = (): boolean => true
 
 const REQUIREMENTS: readonly Requirement[] = [
@@ -246,31 +250,31 @@ const REQUIREMENTS: readonly Requirement[] = [
   },
   {
     name: 'both gases',
-    when: isHeated,
+    when: isMixed,
     phase: 'prepare',
     says: /oxygen hose into oxygen, air hose into air/i,
   },
   {
     name: 'one of two gases fails',
-    when: isHeated,
+    when: isMixed,
     phase: 'if-gas-fails',
     says: /one of two gases lost/i,
   },
   {
     name: 'mixed gas analysed',
-    when: isHeated,
+    when: isMixed,
     phase: 'check-before-use',
     says: /oxygen analyser/i,
   },
   {
     name: 'mains',
-    when: (s) => isHeated(s) || kind(s) === 'concentrator',
+    when: needsMains,
     phase: 'prepare',
     says: /mains plug/i,
   },
   {
     name: 'mains lost',
-    when: (s) => isHeated(s) || kind(s) === 'concentrator',
+    when: needsMains,
     phase: 'if-gas-fails',
     says: /mains lost/i,
   },
@@ -287,6 +291,18 @@ const REQUIREMENTS: readonly Requirement[] = [
     says: /heater on only with gas flowing/i,
   },
   {
+    name: 'exchanger put on',
+    when: (s) => s.humidifier === 'exchanger',
+    phase: 'fit',
+    says: /new exchanger on the tube, dated/i,
+  },
+  {
+    name: 'exchanger of the chain changed',
+    when: (s) => s.humidifier === 'exchanger',
+    phase: 'each-shift',
+    says: /exchanger changed when wet/i,
+  },
+  {
     name: 'exchanger off while a drug is nebulised',
     when: (s) =>
       s.facts.hasExchanger &&
@@ -297,7 +313,7 @@ const REQUIREMENTS: readonly Requirement[] = [
   },
   {
     name: 'water in the hose drained away',
-    when: (s) => isHeated(s) || kind(s) === 'jet-nebuliser',
+    when: (s) => isMixed(s) || kind(s) === 'jet-nebuliser',
     phase: 'each-shift',
     says: /drain water.*away from the patient/i,
   },

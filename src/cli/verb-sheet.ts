@@ -1,20 +1,19 @@
 // `oxwright sheet CASE`: the bedside sheet of one set-up as text, JSON or a page of PDF. Leaves out what stands on it.
 import { makePlan } from '../planning/plan.ts'
-import type { Chain } from '../joining/chain.ts'
 import { narrowShelf } from '../kit/narrow-shelf.ts'
+import { HUMIDIFICATIONS } from '../kit/shelf.ts'
 import { MODEL_VERSION } from '../planning/plan.ts'
 import type { Plan } from '../planning/plan-types.ts'
 import { writeFragment } from '../sheet/fragment.ts'
 import type { SheetCylinderInput, SheetRequest } from '../sheet/fragment.ts'
-import { sheetChain } from '../sheet/sheet-chain.ts'
 import { makeSheet } from '../sheet/sheet.ts'
-import type { NoSheet } from '../sheet/sheet.ts'
 import { sheetState } from '../sheet/validity.ts'
 import { wallText, wallTime } from '../sheet/wall-clock.ts'
-import { reasonText, remarkText } from '../words/remark-text.ts'
+import { remarkText } from '../words/remark-text.ts'
 import { spokenLanguage } from '../words/say.ts'
 import { showUnits } from '../words/shown-unit.ts'
 import { noSheetText, pdfWrittenText } from '../words/sheet-cli.ts'
+import { noSheetLines } from '../words/sheet-refusal.ts'
 import { sheetPage } from '../words/sheet-text.ts'
 import { USUAL_UNITS } from '../units/choosable.ts'
 import { oneOf } from './arguments.ts'
@@ -43,6 +42,7 @@ export const sheetVerb: Verb = {
     ...COMMON_OPTIONS,
     ...SHELF_ALONE,
     'set-up': 'text',
+    humidifier: 'text',
     pdf: 'text',
     paper: 'text',
     'base-url': 'text',
@@ -61,10 +61,10 @@ export const sheetVerb: Verb = {
     const given = planWords(run)
     const plan = planOf(given, words.texts.get('set-up'))
     const setUpId = words.texts.get('set-up') ?? plan.ranked[0]?.id
-    if (setUpId === undefined) return refuse(terminal, plan.missing.map(remarkText))
+    if (setUpId === undefined)
+      return refuse(terminal, [noSheetText(), ...plan.missing.map(remarkText)])
     const request = requestOf(run, given, setUpId)
-    const chain = chainOf(given, plan, setUpId)
-    const answer = makeSheet({ request, plan, shelf: given.shelf, chain })
+    const answer = makeSheet({ request, plan, shelf: given.shelf })
     if (!answer.ok) return refuse(terminal, noSheetLines(answer))
     const { sheet } = answer
     const state = sheetState(sheet, request.madeAt)
@@ -92,21 +92,10 @@ function planOf(given: PlanWords, namedId: string | undefined): Plan {
   })
 }
 
-/** Of the ward's parts, where the set-up is one of the plan. */
-function chainOf(given: PlanWords, plan: Plan, setUpId: string): Chain | null {
-  const row = plan.ranked.find(({ id }) => id === setUpId)
-  if (row === undefined) return null
-  return sheetChain({
-    about: given.case,
-    setUp: row.setUp,
-    shelf: given.shelf,
-    ...(given.wardId === undefined ? {} : { wardId: given.wardId }),
-  })
-}
-
 function requestOf({ words }: VerbRun, given: PlanWords, setUpId: string): SheetRequest {
   const madeAt = momentOf(words, 'made-at') ?? thisMinute()
   const cylinder = cylinderOf(words)
+  const humidification = oneOf(words, 'humidifier', HUMIDIFICATIONS)
   return {
     case: given.case,
     setUpId,
@@ -115,6 +104,7 @@ function requestOf({ words }: VerbRun, given: PlanWords, setUpId: string): Sheet
     modelVersion: MODEL_VERSION,
     ...(given.wardId === undefined ? {} : { wardId: given.wardId }),
     ...(cylinder === undefined ? {} : { cylinder }),
+    ...(humidification === undefined ? {} : { humidification }),
   }
 }
 
@@ -160,12 +150,8 @@ function addressOf(
   }
 }
 
-function noSheetLines(answer: NoSheet): readonly string[] {
-  return answer.why === 'ruled-out' ? answer.reasons.map(reasonText) : []
-}
-
-function refuse(terminal: Terminal, reasons: readonly string[]): ExitCode {
-  terminal.err(`${[noSheetText(), ...bulleted(reasons)].join('\n')}\n`)
+function refuse(terminal: Terminal, [title = '', ...reasons]: readonly string[]): ExitCode {
+  terminal.err(`${[title, ...bulleted(reasons)].join('\n')}\n`)
   return EXIT.nothingReaches
 }
 

@@ -2,7 +2,7 @@
 import type { SizeId } from '../kit/family-id.ts'
 import { flushOf, metersOf, nominalLpm } from '../kit/flow-steps.ts'
 import type { SetUp } from '../kit/set-up.ts'
-import type { HumidifierKind, ModeKind } from '../kit/shelf.ts'
+import type { Humidification, ModeKind } from '../kit/shelf.ts'
 import type { FlowStep, SourceRow } from '../kit/source-row.ts'
 import { assert } from '../errors.ts'
 
@@ -11,7 +11,7 @@ export interface Wanted {
   readonly interfaceId: string | null
   readonly size?: SizeId
   readonly sourceId: string
-  readonly humidification: 'none' | HumidifierKind
+  readonly humidification: Humidification
   /** As set on the meter, blender or ventilator; where two meters feed one part, the sum. */
   readonly flowLpm: number
   readonly isFlush?: boolean

@@ -111,6 +111,15 @@ export function hasNoEvenMode({ modes }: Pick<ShelfSource, 'modes'>): boolean {
 export const HUMIDIFIER_KINDS = ['bubble', 'collar', 'heated', 'pass-over', 'exchanger'] as const
 export type HumidifierKind = (typeof HUMIDIFIER_KINDS)[number]
 
+/** What a chain may be asked to wet its gas with. Sheet addresses keep a place in this list: it only ever grows at its end. */
+export const HUMIDIFICATIONS = ['none', ...HUMIDIFIER_KINDS] as const
+export type Humidification = (typeof HUMIDIFICATIONS)[number]
+
+/** Undefined for what is none. */
+export function humidificationOf(value: unknown): Humidification | undefined {
+  return HUMIDIFICATIONS.find((one) => one === value)
+}
+
 /** Large-volume jet nebulisers stand among the sources, as they set flow and fraction. */
 export interface HumidifierRow extends ShelfRow, OwnEnds, LabelFlow {
   readonly kind: HumidifierKind

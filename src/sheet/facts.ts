@@ -41,6 +41,8 @@ export interface SheetFacts {
   readonly isBypassed: boolean
   /** Heat and moisture exchanger on the tube or stoma. */
   readonly hasExchanger: boolean
+  /** It comes with the chain, as against one that the patient wears already. */
+  readonly hasExchangerPart: boolean
   readonly isUnderTwoYears: boolean
   /** Scores of adults count. */
   readonly isAdult: boolean
@@ -64,6 +66,7 @@ export interface FactsQuestion {
   /** As the chain of parts has it; the set-up's own where no chain was worked out. */
   readonly humidifier?: SheetHumidifier
   readonly hasWaterTrap?: boolean
+  readonly hasExchangerPart?: boolean
   readonly isReadingUsed: boolean
   readonly hasHoldRate: boolean
 }
@@ -77,6 +80,8 @@ export function sheetFacts(question: FactsQuestion): SheetFacts {
   const { patient, breathing, goal } = about
   const family = INTERFACE_FAMILIES[setUp.family]
   const humidifier = question.humidifier ?? humidifierOf(setUp)
+  const hasExchangerPart = question.hasExchangerPart ?? false
+  const ofAirway = airwayFacts(patient.airway)
   return {
     family: family.id,
     opening: family.opening,
@@ -93,7 +98,9 @@ export function sheetFacts(question: FactsQuestion): SheetFacts {
     hasBag: family.behaviour.kind === 'reservoir',
     hasValve: family.entrainsAir !== 'no',
     needsMains: humidifier === 'heated' || NEEDS_MAINS.includes(setUp.source.kind),
-    ...airwayFacts(patient.airway),
+    ...ofAirway,
+    hasExchanger: ofAirway.hasExchanger || hasExchangerPart,
+    hasExchangerPart,
     isUnderTwoYears: patient.ageYears < INFANT_YEARS,
     isAdult: patient.ageYears >= SCORE_YEARS,
     isAtRisk: patient.retentionRisk !== 'none',

@@ -1,5 +1,6 @@
 // How a case, its set-up and its times are written into the address of a sheet: one short key for each field, one letter for each choice. Leaves out writing and reading.
 import { FAMILY_IDS, FIT_IDS, SIZE_IDS } from '../kit/family-id.ts'
+import { HUMIDIFICATIONS } from '../kit/shelf.ts'
 import { BREATHING_STATES, CHANGES, SECRETIONS } from '../patient/case.ts'
 import { CUFFS, NOSE_STATES, ROUTES } from '../patient/read-airway.ts'
 import { RETENTION_RISKS, SEXES } from '../patient/read-patient.ts'
@@ -86,6 +87,7 @@ const SHEET_FIELDS: typeof CASE_FIELDS = {
   cv: ['cylinder.waterVolumeL', NUMBER],
   cg: ['cylinder.gaugeKpa', NUMBER],
   cl: ['cylinder.leftGaugeKpa', NUMBER],
+  u: ['humidification', choice(HUMIDIFICATIONS)],
 }
 
 function fieldsOf(table: typeof CASE_FIELDS, under: string): readonly FragmentField[] {

@@ -5,11 +5,13 @@ import { randomCase } from '../../test/support/random-case.ts'
 import { seeded } from '../../test/support/seed.ts'
 import { candidateSetUps } from '../kit/build-set-ups.ts'
 import { DEMO_SHELF } from '../kit/demo-shelf/demo-shelf.ts'
+import { HUMIDIFICATIONS } from '../kit/shelf.ts'
 import type { Case } from '../patient/case.ts'
 import { KEYS } from '../patient/case-fields.ts'
 import { FRAGMENT_BYTES_MAX, readFragment, writeFragment } from './fragment.ts'
 import type { SheetRequest } from './fragment.ts'
 import { FRAGMENT_FIELDS } from './fragment-fields.ts'
+import { sumOf } from './fragment-values.ts'
 
 const IDS = candidateSetUps(DEMO_SHELF).map(({ id }) => id)
 
@@ -38,6 +40,13 @@ const REQUEST: SheetRequest = {
   readAt: '2026-11-25T12:50',
   modelVersion: '0.1.0',
   cylinder: { waterVolumeL: 2, gaugeKpa: 13_700, leftGaugeKpa: 3400 },
+  humidification: 'bubble',
+}
+
+/** Of a patient that the case reader takes. */
+const READABLE: SheetRequest = {
+  ...REQUEST,
+  case: withoutIdentity({ ...CASE, patient: { ...CASE.patient, changes: [] } }),
 }
 
 /** What a reader of the address gets to know. */
@@ -99,6 +108,14 @@ describe('the address of a sheet', () => {
     }
   })
 
+  it('is refused with a humidifier that there is none of', () => {
+    const body = writeFragment(READABLE).replace(/;z=.*/, '').replace(';u=1', ';u=9')
+    expect(readFragment(`${body};z=${sumOf(body)}`)).toMatchObject({
+      ok: false,
+      problems: [{ code: 'UNKNOWN_CHOICE', path: 'humidification' }],
+    })
+  })
+
   it('never throws on what anybody types', () => {
     fc.assert(
       fc.property(fc.string(), (typed) => {
@@ -133,9 +150,25 @@ describe('the address of a sheet', () => {
   })
 
   it('keeps the meaning of its keys and letters for good', () => {
-    expect(writeFragment(REQUEST)).toBe(
+    const { humidification: _humidification, ...before } = REQUEST
+    // An address of before a humidifier could be chosen; it is read as it was.
+    expect(writeFragment(before)).toBe(
       '1;s=simple-mask/adult@wall-15%236;w=heron;m=202611251305;r=202611251250;v=0.1.0;cv=2;cg=13700;cl=3400;b=Heron%204;a=67;A=0;N=0;R=1;C=0c;S=0;f=24;G=0;Gl=88;Gh=92;Gr=risk-of-hypercapnia;ns=85;na=1;z=0qz04qt',
     )
+    const { humidification: _chosen, ...old } = READABLE
+    expect(readFragment(writeFragment(old))).toEqual({ ok: true, request: old })
+    const letters = HUMIDIFICATIONS.map((humidification) => {
+      const text = writeFragment({ ...REQUEST, humidification })
+      return [/;u=(.);/.exec(text)?.[1], humidification]
+    })
+    expect(letters).toEqual([
+      ['0', 'none'],
+      ['1', 'bubble'],
+      ['2', 'collar'],
+      ['3', 'heated'],
+      ['4', 'pass-over'],
+      ['5', 'exchanger'],
+    ])
     const keys = FRAGMENT_FIELDS.map(({ key }) => key)
     expect(new Set(keys).size).toBe(keys.length)
   })

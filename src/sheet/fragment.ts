@@ -1,6 +1,8 @@
 // The part of an address behind # that holds a whole sheet: case, set-up, times. Short, checked by a sum, no server needed. Leaves out the address before it.
 import { DomainError } from '../errors.ts'
 import type { Problem } from '../errors.ts'
+import { HUMIDIFICATIONS, humidificationOf } from '../kit/shelf.ts'
+import type { Humidification } from '../kit/shelf.ts'
 import type { Case } from '../patient/case.ts'
 import { readCase } from '../patient/read-case.ts'
 import { writeCase } from '../patient/write-case.ts'
@@ -18,6 +20,8 @@ export interface SheetRequest {
   readonly readAt: string
   readonly modelVersion: string
   readonly cylinder?: SheetCylinderInput
+  /** What wets the gas, as chosen; absent: what the set-up usually has (sheetChain). */
+  readonly humidification?: Humidification
 }
 
 export interface SheetCylinderInput {
@@ -98,7 +102,7 @@ function requestOf(plain: Plain): ReadFragment {
     if (typeof value === 'string') return value
     throw new DomainError({ code: 'MISSING_FIELD', path: key, value: null })
   }
-  const { cylinder, wardId } = plain
+  const { cylinder, wardId, humidification } = plain
   return {
     ok: true,
     request: {
@@ -109,8 +113,22 @@ function requestOf(plain: Plain): ReadFragment {
       modelVersion: text('modelVersion'),
       ...(typeof wardId === 'string' ? { wardId } : {}),
       ...(cylinder === undefined ? {} : { cylinder: cylinderOf(cylinder) }),
+      ...(humidification === undefined
+        ? {}
+        : { humidification: readHumidification(humidification) }),
     },
   }
+}
+
+function readHumidification(plain: unknown): Humidification {
+  const found = humidificationOf(plain)
+  if (found !== undefined) return found
+  throw new DomainError({
+    code: 'UNKNOWN_CHOICE',
+    path: 'humidification',
+    value: String(plain),
+    limit: { oneOf: HUMIDIFICATIONS },
+  })
 }
 
 /** Its numbers are judged where they are used. */

@@ -1,5 +1,4 @@
 // The sheet that hangs at a bed, as codes and numbers: settings, fraction, goal, steps, what to watch, clock times, how long it counts. Leaves out text and layout.
-import type { Chain } from '../joining/chain.ts'
 import type { SetUp } from '../kit/set-up.ts'
 import type { Shelf } from '../kit/shelf.ts'
 import type { Goal } from '../patient/case.ts'
@@ -10,7 +9,14 @@ import type { SheetCylinder } from './cylinder-clock.ts'
 import { sheetFacts } from './facts.ts'
 import type { SheetFacts } from './facts.ts'
 import type { SheetRequest } from './fragment.ts'
-import { hasWaterTrap, humidifierOfChain, partLabels } from './sheet-chain.ts'
+import {
+  hasExchangerPart,
+  hasWaterTrap,
+  humidifierOfChain,
+  partLabels,
+  sheetChain,
+} from './sheet-chain.ts'
+import type { HumidifierRefused, SheetChain } from './sheet-chain.ts'
 import { restsOn } from './rests-on.ts'
 import { applies } from './step.ts'
 import type { Row, Step } from './step.ts'
@@ -28,8 +34,6 @@ export interface SheetQuestion {
   /** Of the request's case, on this shelf or on the part of it that the set-up needs. */
   readonly plan: Plan
   readonly shelf: Shelf
-  /** Of the parts at hand (sheetChain); null where none was worked out. */
-  readonly chain: Chain | null
 }
 
 export type SheetStep = Pick<Step, 'phase' | 'place'> & Remark & Provenance
@@ -57,8 +61,14 @@ export interface Sheet {
   readonly emergency: readonly Remark[]
   readonly cautions: readonly Remark[]
   readonly humidity: readonly Remark[]
-  /** Labels of the parts from the outlet on; null where the chain was not worked out. */
-  readonly chain: readonly string[] | null
+  /** Labels of the parts, line by line from its outlet on; null where the chain was not worked out. */
+  readonly chain: readonly (readonly string[])[] | null
+  /** Labels of those that are not at hand. */
+  readonly missing: readonly string[]
+  /** What wets the gas. */
+  readonly humidifier: SheetFacts['humidifier']
+  /** An exchanger is one of the parts. */
+  readonly hasExchangerPart: boolean
   /** Null at flush, whose flow nobody knows. */
   readonly water: SheetWater | null
   /** Null where no cylinder feeds it. */
@@ -76,16 +86,22 @@ export interface Sheet {
 export type NoSheet =
   | { readonly why: 'ruled-out'; readonly reasons: Plan['excluded'][number]['reasons'] }
   | { readonly why: 'not-on-shelf' }
+  | ({ readonly why: 'humidifier' } & Omit<HumidifierRefused, 'kind'>)
 
 export type SheetAnswer =
   | { readonly ok: true; readonly sheet: Sheet }
   | ({ readonly ok: false } & NoSheet)
 
-/** The sheet of one set-up, or why there is none: a set-up that the plan rules out gets no sheet. */
+/** The sheet of one set-up, or why there is none: a set-up that the plan rules out, or that does not take the humidifier chosen, gets no sheet. */
 export function makeSheet(question: SheetQuestion): SheetAnswer {
   const { request, plan } = question
   const ranked = rankedOf(plan, request.setUpId)
-  if (ranked !== undefined) return { ok: true, sheet: sheetOf(question, ranked) }
+  if (ranked !== undefined) {
+    const chain = chainOf(question, ranked.setUp)
+    if (chain.kind !== 'refused') return { ok: true, sheet: sheetOf(question, ranked, chain) }
+    const { kind: _kind, ...refused } = chain
+    return { ok: false, why: 'humidifier', ...refused }
+  }
   const excluded = plan.excluded.find(({ id }) => id === request.setUpId)
   return excluded === undefined
     ? { ok: false, why: 'not-on-shelf' }
@@ -102,19 +118,40 @@ function rankedOf(plan: Plan, id: string): RankedSetUp | undefined {
   return { ...host, id, setUp: { ...host.setUp, source } }
 }
 
-function sheetOf({ request, plan, shelf, chain }: SheetQuestion, ranked: RankedSetUp): Sheet {
+/** Of the parts of the ward, where the shelf still has that ward. */
+function chainOf({ request, shelf }: SheetQuestion, setUp: SetUp): SheetChain {
+  const { wardId, humidification } = request
+  return sheetChain({
+    about: request.case,
+    setUp,
+    shelf,
+    ...(shelf.wards.some(({ id }) => id === wardId) && wardId !== undefined ? { wardId } : {}),
+    ...(humidification === undefined ? {} : { humidification }),
+  })
+}
+
+function sheetOf(
+  { request, plan, shelf }: SheetQuestion,
+  ranked: RankedSetUp,
+  joined: Exclude<SheetChain, HumidifierRefused>,
+): Sheet {
   const { setUp, holdsUntil } = ranked
   const about = request.case
   const holdsPerMin = holdsUntil.ratePerMin
-  const humidifier = chain === null ? undefined : humidifierOfChain(chain)
+  const chain = joined.kind === 'chain' ? joined.chain : null
   const facts = sheetFacts({
     about,
     setUp,
     shelf,
     isReadingUsed: plan.reading.isUsed,
     hasHoldRate: holdsPerMin !== null,
-    hasWaterTrap: chain !== null && hasWaterTrap(chain),
-    ...(humidifier === undefined ? {} : { humidifier }),
+    ...(chain === null
+      ? {}
+      : {
+          humidifier: humidifierOfChain(chain, setUp),
+          hasWaterTrap: hasWaterTrap(chain),
+          hasExchangerPart: hasExchangerPart(chain),
+        }),
   })
   const values = sheetValues({
     setUp,
@@ -151,8 +188,11 @@ function sheetOf({ request, plan, shelf, chain }: SheetQuestion, ranked: RankedS
     call: said(CALL_ROWS, facts, values),
     emergency: plan.emergency,
     cautions: cautionsOf(plan, ranked),
-    humidity: ranked.humidity,
+    humidity: (joined.kind === 'chain' ? joined.humidity : null) ?? ranked.humidity,
     chain: chain === null ? null : partLabels(chain),
+    missing: joined.kind === 'chain' ? joined.missing : [],
+    humidifier: facts.humidifier,
+    hasExchangerPart: facts.hasExchangerPart,
     water: sheetWater({ request, setUp, chain, barometricKpa: plan.barometricPressureKpa }),
     cylinder,
     validity,

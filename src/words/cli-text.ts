@@ -170,6 +170,12 @@ export const VERB_HELP = {
         ),
       },
       ...SHELF,
+      {
+        option: '--humidifier KIND',
+        help: say(
+          'none, bubble, collar, heated, pass-over or exchanger (default: what the set-up usually has)',
+        ),
+      },
       { option: '--pdf FILE', help: say('write one page of PDF') },
       { option: '--paper SIZE', help: say('a4 or letter (default a4)') },
       {
@@ -193,6 +199,7 @@ export const VERB_HELP = {
     examples: [
       'sheet examples/tracheostomy-mask.json',
       'sheet examples/simple-mask.json --set-up non-rebreather/adult@wall-15#15 --pdf sheet.pdf --paper letter',
+      'sheet examples/entrainment-mask.json --set-up entrainment-mask/adult@wall-15#4:0.28 --humidifier collar',
       'sheet examples/nasal-cannula.json --set-up nasal-cannula/adult@cylinder-flush#2 --water 2 --gauge 137bar --base-url https://oxwright.example',
     ],
   },

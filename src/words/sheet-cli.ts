@@ -2,7 +2,7 @@
 import { say } from './say.ts'
 
 export function noSheetText(): string {
-  return say('no sheet: this set-up is ruled out, or nothing suits this patient')
+  return say('No sheet: nothing suits this patient.')
 }
 
 export function pdfWrittenText(path: string): string {

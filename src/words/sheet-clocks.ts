@@ -18,12 +18,14 @@ export function clockLines(sheet: Sheet): readonly SheetFact[] {
   ]
 }
 
-function chainLines({ chain }: Sheet): readonly SheetFact[] {
-  const value =
-    chain === null
-      ? say('not worked out: join them by the ward’s own list')
-      : chain.map(translated).join(' – ')
-  return [{ name: say('Parts in order'), value }]
+function chainLines({ chain, missing }: Sheet): readonly SheetFact[] {
+  const name = say('Parts in order')
+  if (chain === null)
+    return [{ name, value: say('not worked out: join them by the ward’s own list') }]
+  const parts = chain.map((line) => line.map(translated).join(' – ')).join('; ')
+  if (missing.length === 0) return [{ name, value: parts }]
+  const away = missing.map(translated).join(', ')
+  return [{ name, value: say('{parts}. NOT AT HAND, get first: {away}', { parts, away }) }]
 }
 
 /** Water of dry low flow into a working nose needs no line. */

@@ -2,6 +2,7 @@
 import type { SetUp } from '../kit/set-up.ts'
 import type { Shelf } from '../kit/shelf.ts'
 import type { Sheet } from '../sheet/sheet.ts'
+import { HUMIDIFIER_NAMES } from './joining-names.ts'
 import { FAMILY_NAMES, SIZE_NAMES } from './names.ts'
 import { fractionText, numberText } from './number-text.ts'
 import { say } from './say.ts'
@@ -9,7 +10,7 @@ import { flowStepText, ownLabel, sourceText } from './set-up-text.ts'
 import type { SheetFact } from './sheet-text.ts'
 
 export function settingFacts(options: {
-  readonly sheet: Pick<Sheet, 'setUp'>
+  readonly sheet: Pick<Sheet, 'setUp' | 'humidifier' | 'hasExchangerPart'>
   readonly shelf: Pick<Shelf, 'interfaces' | 'sources'>
 }): readonly SheetFact[] {
   const { setUp } = options.sheet
@@ -32,7 +33,19 @@ export function settingFacts(options: {
     ...(setUp.over === null
       ? []
       : [{ name: say('Flow of the mask'), value: flowStepText(setUp.over.flow) }]),
+    ...humidifierFacts(options.sheet),
   ]
+}
+
+/** A jet nebuliser is named as the source. */
+function humidifierFacts({
+  humidifier,
+  hasExchangerPart,
+}: Pick<Sheet, 'humidifier' | 'hasExchangerPart'>): readonly SheetFact[] {
+  const name = say('Humidifier')
+  if (hasExchangerPart) return [{ name, value: HUMIDIFIER_NAMES.exchanger }]
+  if (humidifier === 'none' || humidifier === 'aerosol') return []
+  return [{ name, value: HUMIDIFIER_NAMES[humidifier] }]
 }
 
 const ML_PER_L = 1000

@@ -42,6 +42,8 @@ export const FIT_STEP_TEXTS: RemarkTexts = {
   TENT_UNDER_CHIN: () => say('Tent under the chin, open upwards; hose does not pull it down.'),
   MASK_OVER_NECK: () =>
     say('Mask over the opening of the neck, not pressing on it; clothes and blanket clear of it.'),
+  EXCHANGER_ON: () =>
+    say('A new exchanger on the tube, dated, right for the size of the breaths; then the gas.'),
   T_PIECE_ON: () => say('T-piece on the tube; hose held so that nothing pulls at the tube.'),
   BOX_OVER_HEAD: () =>
     say('Box over the head, gas not blowing at the face; neck free, baby kept warm.'),

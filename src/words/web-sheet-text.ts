@@ -18,7 +18,6 @@ export const SHEET_WORDS = {
   notOnShelf: say(
     'The set-up of this sheet is not on the shelf used here, so its numbers cannot be made.',
   ),
-  ruledOut: say('No sheet: the plan rules this set-up out for this patient.'),
   readAt: say('readings taken at'),
   readAtHelp: say('The sheet counts from this time.'),
   cylinder: {

@@ -160,6 +160,14 @@ describe('from the set-up in sight on Bedside', () => {
     await page.getByText('a usual one').click()
     expect(await page.getByRole('radiogroup', { name: 'Airway' }).count()).toBe(1)
     expect(new URL(page.url()).search).toBe('')
+    // A sheet is for the patient on Bedside alone, with the humidifier of the chain in sight.
+    expect(await page.getByRole('button', { name: 'Bedside sheet' }).count()).toBe(0)
+    await page.getByText('as on Bedside', { exact: true }).click()
+    await page.getByLabel('Humidifier').selectOption('bubble')
+    await page.getByRole('button', { name: 'Bedside sheet' }).click()
+    const sheet = page.locator('article.sheet-paper')
+    await sheet.getByText('Bubble bottle: sterile water').waitFor()
+    expect(await sheet.locator('.sheet-settings').innerText()).toMatch(/bubble humidifier/i)
   })
 
   it('opens with the interface an address names, on whatever feeds it, and says what the shelf has not', async () => {

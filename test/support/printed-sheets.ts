@@ -5,7 +5,6 @@ import { narrowShelf } from '../../src/kit/narrow-shelf.ts'
 import { readCase } from '../../src/patient/read-case.ts'
 import { makePlan, MODEL_VERSION } from '../../src/planning/plan.ts'
 import type { SheetRequest } from '../../src/sheet/fragment.ts'
-import { sheetChain } from '../../src/sheet/sheet-chain.ts'
 import { makeSheet } from '../../src/sheet/sheet.ts'
 import type { Sheet } from '../../src/sheet/sheet.ts'
 import { parsedExample } from './examples.ts'
@@ -49,11 +48,7 @@ export function answerFor(request: SheetRequest): ReturnType<typeof makeSheet> {
   const found = candidateSetUps(DEMO_SHELF).find(({ id }) => id === request.setUpId)
   const shelf = narrowShelf(DEMO_SHELF, found?.setUp ?? null)
   const plan = makePlan({ case: request.case, shelf, draws: DRAWS })
-  const chain =
-    found === undefined
-      ? null
-      : sheetChain({ about: request.case, setUp: found.setUp, shelf: DEMO_SHELF })
-  return makeSheet({ request, plan, shelf: DEMO_SHELF, chain })
+  return makeSheet({ request, plan, shelf: DEMO_SHELF })
 }
 
 export function sheetFor(request: SheetRequest): Sheet {

@@ -8,14 +8,15 @@ import { CHANGES } from '../../src/patient/case.ts'
 import type { Case, Goal } from '../../src/patient/case.ts'
 import type { AirwayState } from '../../src/physiology/airway-state.ts'
 import { sheetFacts } from '../../src/sheet/facts.ts'
-import type { SheetFacts, SheetHumidifier } from '../../src/sheet/facts.ts'
+import type { FactsQuestion, SheetFacts, SheetHumidifier } from '../../src/sheet/facts.ts'
 
 export const CANDIDATES: readonly CandidateSetUp[] = candidateSetUps(DEMO_SHELF)
 
 export interface SheetSubject {
   readonly candidate: CandidateSetUp
   readonly about: Pick<Case, 'patient' | 'breathing' | 'goal'>
-  readonly humidifier: SheetHumidifier | undefined
+  /** Where it is not the set-up's own. */
+  readonly humidifier: SheetHumidifier | 'exchanger' | undefined
   readonly facts: SheetFacts
 }
 
@@ -73,11 +74,20 @@ const GOALS: readonly Goal[] = [
 ]
 
 /** Humidifiers that can stand in this set-up's gas: what it brings, or what may be added to it. */
-function humidifiersFor({ setUp }: CandidateSetUp): readonly (SheetHumidifier | undefined)[] {
+function humidifiersFor(
+  { setUp }: CandidateSetUp,
+  airway: AirwayState,
+): readonly SheetSubject['humidifier'][] {
   const family = INTERFACE_FAMILIES[setUp.family]
+  if (setUp.family.startsWith('t-piece') && setUp.humidification === 'heated')
+    return isBareTube(airway) ? [undefined, 'exchanger'] : [undefined]
   if (setUp.humidification !== 'none' || setUp.source.kind === 'jet-nebuliser') return [undefined]
   if (family.entrainsAir !== 'no') return [undefined, 'collar']
   return family.behaviour.kind === 'reservoir' ? [undefined] : [undefined, 'bubble']
+}
+
+function isBareTube(airway: AirwayState): boolean {
+  return airway.route === 'tracheostomy' && !airway.tube.heatMoistureExchanger
 }
 
 /** One after another, so that each value meets many candidates without trying every pair. */
@@ -87,13 +97,20 @@ function inTurn<T>(list: readonly T[], turn: number): T {
   return found
 }
 
+function wettedBy(humidifier: SheetSubject['humidifier']): Partial<FactsQuestion> {
+  if (humidifier === undefined) return {}
+  return humidifier === 'exchanger'
+    ? { humidifier: 'none', hasExchangerPart: true }
+    : { humidifier }
+}
+
 export function* sheetSubjects(): Generator<SheetSubject> {
   let turn = 0
   for (const candidate of CANDIDATES) {
     const { setUp } = candidate
     for (const airway of airwaysFor(INTERFACE_FAMILIES[setUp.family].opening)) {
       for (const ageYears of AGE_YEARS[setUp.size]) {
-        for (const humidifier of humidifiersFor(candidate)) {
+        for (const humidifier of humidifiersFor(candidate, airway)) {
           turn += 1
           const about: SheetSubject['about'] = {
             patient: {
@@ -113,9 +130,7 @@ export function* sheetSubjects(): Generator<SheetSubject> {
             isReadingUsed: inTurn([true, false], turn >> 2),
             hasHoldRate: inTurn([false, true], turn >> 3),
           }
-          const facts = sheetFacts(
-            humidifier === undefined ? question : { ...question, humidifier },
-          )
+          const facts = sheetFacts({ ...question, ...wettedBy(humidifier) })
           yield { candidate, about, humidifier, facts }
         }
       }

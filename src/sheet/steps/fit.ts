@@ -165,6 +165,13 @@ export const FIT_STEPS: readonly Step[] = [
     known: 'common-practice',
   },
   {
+    id: 'EXCHANGER_ON',
+    phase,
+    place: 'patient',
+    when: [{ hasExchangerPart: [true] }],
+    known: 'common-practice',
+  },
+  {
     id: 'T_PIECE_ON',
     phase,
     place: 'patient',

@@ -1,5 +1,6 @@
 // The picks of a chain: for whom, ward, interface, source, flow, fraction, humidifier, airway. Leaves out the answer.
 import { stepCode } from '../../kit/flow-steps.ts'
+import { HUMIDIFICATIONS } from '../../kit/shelf.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import type { FlowStep } from '../../kit/source-row.ts'
 import { bedsidePatientText, CHAIN_PAGE } from '../../words/chain-page-text.ts'
@@ -11,7 +12,7 @@ import { flowStepText } from '../../words/set-up-text.ts'
 import { ChoiceField } from '../parts/choice-field.tsx'
 import { RadioChoice } from '../parts/radio-choice.tsx'
 import type { BedsidePatient } from './bedside-patient.ts'
-import { AIRWAYS, HUMIDIFICATIONS, PATIENTS } from './chain-choice.ts'
+import { AIRWAYS, PATIENTS } from './chain-choice.ts'
 import type { ChainChoice, Picked } from './chain-choice.ts'
 
 export function BuildForm(props: {

@@ -21,6 +21,7 @@ import { FIRST_CHOICE, notTaken, pickedFrom } from './chain-choice.ts'
 import type { ChainChoice, Picked } from './chain-choice.ts'
 import { ChainResult } from './chain-result.tsx'
 import { keepChoice, keptChoice } from './chain-store.ts'
+import { SheetDoor } from './sheet-door.tsx'
 import { wholePicks } from './whole-picks.ts'
 
 export function BuildPart() {
@@ -105,7 +106,14 @@ function Answer({ shelf, picked, bedside }: AnswerProps) {
     case 'waiting':
       return <output>{CHAIN_PAGE.working()}</output>
     case 'answered':
-      return <ChainResult shelf={shelf} solved={waited.value} isStale={waited.isStale} />
+      return (
+        <ChainResult
+          shelf={shelf}
+          solved={waited.value}
+          isStale={waited.isStale}
+          door={<SheetDoor shelf={shelf} picked={picked} bedside={bedside} />}
+        />
+      )
   }
 }
 

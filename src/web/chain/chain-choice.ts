@@ -2,7 +2,7 @@
 import { settingsOf } from '../../kit/feeds.ts'
 import { flushOf, marksLpm, stepCode } from '../../kit/flow-steps.ts'
 import type { SizeId } from '../../kit/family-id.ts'
-import { HUMIDIFIER_KINDS } from '../../kit/shelf.ts'
+import { HUMIDIFICATIONS } from '../../kit/shelf.ts'
 import type { InterfaceRow, Shelf, ShelfSource } from '../../kit/shelf.ts'
 import { sizesFor } from '../../kit/sizes-for.ts'
 import type { FlowStep } from '../../kit/source-row.ts'
@@ -43,8 +43,6 @@ export const FIRST_CHOICE: ChainChoice = {
 
 export const PATIENTS = ['bedside', 'usual'] as const
 export const AIRWAYS = ['natural', 'tube'] as const
-
-export const HUMIDIFICATIONS: readonly Wanted['humidification'][] = ['none', ...HUMIDIFIER_KINDS]
 
 /** Usual age and weight of each size. */
 const BODIES: Readonly<Record<SizeId, { ageYears: number; weightKg: number }>> = {

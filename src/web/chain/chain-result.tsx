@@ -1,5 +1,6 @@
 // The chain that was found, what is missing and who has it, or why not; and its water. Leaves out looking for it.
 import { Fragment } from 'react'
+import type { ReactNode } from 'react'
 import type { ChainAnswer, CheckedChain } from '../../joining/solve-chains.ts'
 import type { HumidityAnswer } from '../../humidity/humidity-of-path.ts'
 import type { Shelf } from '../../kit/shelf.ts'
@@ -25,8 +26,10 @@ export function ChainResult(props: {
   readonly shelf: Shelf
   readonly solved: SolvedChain
   readonly isStale: boolean
+  /** What can be done with a chain that is not refused. */
+  readonly door: ReactNode
 }) {
-  const { shelf, solved, isStale } = props
+  const { shelf, solved, isStale, door } = props
   const { answer, water } = solved
   const others = answer.kind === 'chains' ? answer.alternatives.length : 0
   return (
@@ -36,6 +39,7 @@ export function ChainResult(props: {
         <Missing answer={answer} shelf={shelf} />
         <Refusals answer={answer} />
         <Picture draw={(widthPx) => drawn(solved, widthPx)} />
+        {answer.kind === 'refused' ? null : door}
         <Details answer={answer} />
         {water === null ? null : <Water water={water} />}
       </div>

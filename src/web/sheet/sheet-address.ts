@@ -4,6 +4,7 @@ import { candidateSetUps } from '../../kit/build-set-ups.ts'
 import type { CandidateSetUp } from '../../kit/build-set-ups.ts'
 import { stepCode } from '../../kit/flow-steps.ts'
 import type { SetUp } from '../../kit/set-up.ts'
+import type { Humidification } from '../../kit/shelf.ts'
 import type { Case } from '../../patient/case.ts'
 import { writeCase } from '../../patient/write-case.ts'
 import { MODEL_VERSION } from '../../planning/plan.ts'
@@ -38,7 +39,11 @@ function isAlike(one: SetUp, other: SetUp): boolean {
 }
 
 /** Throws SIZE_OUT_OF_RANGE where the case is too long for an address. */
-export function sheetHref(request: PlanRequest, setUpId: string): string {
+export function sheetHref(
+  request: PlanRequest,
+  setUpId: string,
+  humidification?: Humidification,
+): string {
   const nowMs = Date.now()
   const now = momentOf(new Date(nowMs))
   const { about, wardId } = request
@@ -50,6 +55,7 @@ export function sheetHref(request: PlanRequest, setUpId: string): string {
     readAt: momentOf(new Date(Math.min(nowMs, keptTypedAt(localStorage) ?? nowMs))),
     modelVersion: MODEL_VERSION,
     ...(wardId === undefined ? {} : { wardId }),
+    ...(humidification === undefined ? {} : { humidification }),
   })
   return `${SHEET_PATH}#${fragment}`
 }

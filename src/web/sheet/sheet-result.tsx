@@ -7,10 +7,10 @@ import { writeCase } from '../../patient/write-case.ts'
 import { MODEL_VERSION } from '../../planning/plan.ts'
 import type { SheetRequest } from '../../sheet/fragment.ts'
 import type { Sheet } from '../../sheet/sheet.ts'
-import { reasonText } from '../../words/remark-text.ts'
+import { noSheetLines } from '../../words/sheet-refusal.ts'
 import { problemLineText } from '../../words/web-form-text.ts'
 import { PAGE_WORDS } from '../../words/web-page-text.ts'
-import { otherModelText, SHEET_WORDS } from '../../words/web-sheet-text.ts'
+import { otherModelText } from '../../words/web-sheet-text.ts'
 import { draftOfFile } from '../case/draft.ts'
 import { keepDraft } from '../case/draft-store.ts'
 import { BrokeOff } from '../parts/broke-off.tsx'
@@ -49,8 +49,7 @@ export function SheetResult({ request, shelf, state, onRetry }: SheetResultProps
   if (value.ok)
     return <Made request={request} shelf={shelf} sheet={value.sheet} isWorking={isStale} />
   if (isStale) return <SheetWorking />
-  const reasons = value.why === 'ruled-out' ? value.reasons.map(reasonText) : []
-  return <Instead said={[SHEET_WORDS.ruledOut, ...reasons]} />
+  return <Instead said={noSheetLines(value)} />
 }
 
 const ask = async (core: Remote<ChainApi>, asked: SheetAsked) => await core.sheet(asked)

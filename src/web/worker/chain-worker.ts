@@ -4,15 +4,13 @@ import { checkChain } from '../../joining/check-chain.ts'
 import { solveChains } from '../../joining/solve-chains.ts'
 import { chainHumidity } from '../../planning/chain-humidity.ts'
 import { shelfHumidity } from '../../planning/shelf-humidity.ts'
-import { sheetChain } from '../../sheet/sheet-chain.ts'
 import { makeSheet } from '../../sheet/sheet.ts'
-import type { SheetAnswer } from '../../sheet/sheet.ts'
 import { answered } from './answered.ts'
-import type { ChainApi, ChainAsked, SheetAsked, SolvedChain } from './chain-api.ts'
+import type { ChainApi, ChainAsked, SolvedChain } from './chain-api.ts'
 
 const api: ChainApi = {
   solve: (asked) => answered(() => solved(asked)),
-  sheet: (asked) => answered(() => sheetFor(asked)),
+  sheet: (asked) => answered(() => makeSheet(asked)),
   humidity: (question) => answered(() => shelfHumidity(question)),
 }
 
@@ -28,13 +26,6 @@ function solved({ about, place, ...asked }: ChainAsked): SolvedChain {
   }
   const { chain } = answer.kind === 'chains' ? answer.best : answer.withThem
   return { answer, nearestCheck: null, water: chainHumidity({ chain, about, place }) }
-}
-
-function sheetFor({ request, plan, shelf }: SheetAsked): SheetAnswer {
-  const row = plan.ranked.find(({ id }) => id === request.setUpId)
-  const chain =
-    row === undefined ? null : sheetChain({ about: request.case, setUp: row.setUp, shelf })
-  return makeSheet({ request, plan, shelf, chain })
 }
 
 expose(api)
