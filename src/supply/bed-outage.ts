@@ -34,6 +34,9 @@ type Outcome = Omit<BedOutage, 'failure' | 'saturationPath'>
 /** A patient off a failed blend gets a reservoir mask at this flow until more is known, L/min [ODriscoll2017]. */
 export const RESERVOIR_MASK_LPM = 15
 
+/** What becomes of one bed when one thing fails. Minutes are usable litres of the bed's own cylinders down to nothing left, over what is drawn
+ *  then (a blend's patient at RESERVOIR_MASK_LPM), or the battery's; what the file does not say is `unknown`, never guessed. Room −40–50 °C,
+ *  cylinders and pressure valid as usableContents, else DomainError. Exact arithmetic; lights-out.test.ts. */
 export function bedOutage(answer: BedAnswer, failure: Failure, place: OutagePlace): BedOutage {
   const outcome = outcomeOf(answer, failure, place)
   const hasHeater = answer.bed.hasHeatedHumidifier === true && failure === 'mains'

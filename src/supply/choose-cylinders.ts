@@ -45,7 +45,8 @@ const NEEDED_L_MAX = 1_000_000
 /** Litres within which two loads count as equal. */
 const EQUAL_L = 1e-6
 
-/** Valid 0–1 000 000 L, else CONTENT_OUT_OF_RANGE. Exact: no smaller number suffices, and none of that number leaves less over
+/** Which cylinders hold the litres needed, each down to what is left in it: fewest first, then least left over. Valid 0–1 000 000 L, else
+ *  CONTENT_OUT_OF_RANGE. Exact: no smaller number suffices, and none of that number leaves less over
  *  (choose-cylinders.test.ts tries every load). */
 export function chooseCylinders(question: ChoiceQuestion): CylinderChoice {
   requireWithin({

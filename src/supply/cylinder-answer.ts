@@ -41,7 +41,7 @@ export interface CylinderAnswer {
 
 const DRAW_LPM_MAX = 300
 
-/** Contents and times of one cylinder. Valid as usableContents, draws 0–300 L/min, else DomainError. Worked examples in cylinder.test.ts. */
+/** Contents and times of one cylinder. Valid as usableContents, draws 0–300 L/min, else DomainError. [Stewart1991]. Worked examples in cylinder.test.ts. */
 export function cylinderAnswer(question: CylinderQuestion): CylinderAnswer {
   const { cylinder, use } = question
   const draws = drawsOf(question)

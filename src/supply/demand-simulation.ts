@@ -40,7 +40,8 @@ export interface SimulatedDemand {
 /** Meter positions from which each draw takes one. */
 const METER_POSITIONS = [0.05, 0.15, 0.25, 0.35, 0.45, 0.55, 0.65, 0.75, 0.85, 0.95]
 
-/** Valid 64–100 000 draws, shares 0–1 that together leave room, else COUNT_ or PROBABILITY_OUT_OF_RANGE. Without errors and changes it
+/** Demand of the ward's beds drawn again and again, meters, changes of flow and patients away included; L/min at shares of the draws.
+ *  Valid 64–100 000 draws, shares 0–1 that together leave room, else COUNT_ or PROBABILITY_OUT_OF_RANGE. Without errors and changes it
  *  is the plain sum (ward-demand.test.ts). */
 export function simulatedDemand(
   beds: readonly BedAnswer[],

@@ -90,7 +90,8 @@ export function handbookBeside(question: HandbookQuestion): readonly HandbookBes
   })
 }
 
-/** Water volume × gauge pressure in bar, over the flow: the metric rule of thumb; 4–7 % low below 250 bar. */
+/** Water volume × gauge pressure in bar, over the flow: the metric rule of thumb; 4–7 % low below 250 bar. Valid draw > 0
+ *  as its callers see to; cylinder-answer.test.ts. */
 export function waterVolumeMinutes(question: HandbookQuestion): number {
   const bar = Math.max(0, barFromKpa(question.gaugeKpa - question.leftGaugeKpa))
   return handbookMinutes({

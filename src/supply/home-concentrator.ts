@@ -94,7 +94,7 @@ export function fractionWithPurity(question: {
   return AIR_O2_FRACTION + (added * (question.purity - AIR_O2_FRACTION)) / (1 - AIR_O2_FRACTION)
 }
 
-/** A pulse setting asked for as a flow: always no, with its code. */
+/** A pulse setting asked for as a flow: always no, with its code, whatever the setting; nothing is converted. sources.test.ts. */
 export function pulseSettingAsFlow(): { readonly flowLpm: null; readonly remark: SupplyRemark } {
   return { flowLpm: null, remark: supplyRemark('PULSE_IS_NO_FLOW') }
 }

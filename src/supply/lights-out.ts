@@ -27,6 +27,9 @@ export interface LightsOut {
 /** Temperature of a ward where the file gives none, °C (common practice). */
 export const ROOM_C = 20
 
+/** Every bed under every failure, in the order of danger of all failures together and of each alone: fails at once, not known, shortest
+ *  time first, another gas, works on; of equals the highest draw first. Valid as bedAnswer and bedOutage, else DomainError; a ward without
+ *  beds gives none. Order by rule, minutes exact; lights-out.test.ts. */
 export function lightsOut(ward: WardFile, shelf: Shelf): LightsOut {
   const barometricKpa = wardPressureKpa(ward)
   const place = { supply: ward.supply, barometricKpa, roomC: ward.roomC ?? ROOM_C }

@@ -11,7 +11,8 @@ export const GAS_L_PER_KG_AT_20C = (GAS_PER_LIQUID_AT_20C / 1141.2) * 1000
 const LIQUID_L_MAX = 1_000_000
 const MINUTES_PER_DAY = 1440
 
-/** Valid 0–1 000 000 L, else VOLUME_OUT_OF_RANGE. liquid-oxygen.test.ts. */
+/** Gas of so much liquid, L at 20 °C and 101.325 kPa: liquid × GAS_PER_LIQUID_AT_20C. Valid 0–1 000 000 L, else VOLUME_OUT_OF_RANGE. Derived
+ *  [Stewart1991]; sources.test.ts. */
 export function gasFromLiquidL(liquidL: number): number {
   const bounds = { path: 'liquidL', value: liquidL, min: 0, max: LIQUID_L_MAX, unit: 'L' }
   return requireWithin({ ...bounds, code: 'VOLUME_OUT_OF_RANGE' }) * GAS_PER_LIQUID_AT_20C
@@ -33,7 +34,8 @@ export interface LiquidAnswer {
   readonly remarks: readonly SupplyRemark[]
 }
 
-/** Valid as gasFromLiquidL, draw 0–60 L/min, else FLOW_OUT_OF_RANGE. Exact arithmetic. */
+/** How long a vessel lasts at a draw: gas over draw, and over draw and loss together. Valid as gasFromLiquidL, draw 0–60 L/min, else FLOW_OUT_OF_RANGE. Exact
+ *  arithmetic; sources.test.ts. */
 export function liquidAnswer(vessel: LiquidVessel, drawLpm: number): LiquidAnswer {
   const bounds = { path: 'drawLpm', value: drawLpm, min: 0, max: 60, unit: 'L/min' }
   requireWithin({ ...bounds, code: 'FLOW_OUT_OF_RANGE' })

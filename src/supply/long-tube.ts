@@ -51,7 +51,8 @@ export function tubePressureDropKpa(tube: LongTube): number {
   return (friction * (tube.lengthM / boreM) * dynamicPa) / PA_PER_KPA
 }
 
-/** True over shown flow of a meter whose tube stands at ambient plus this pressure: √(1 + p/101.325). Exact law of such meters. */
+/** True over shown flow of a meter whose tube stands at ambient plus this pressure: √(1 + p/101.325). Valid 0 kPa and more,
+ *  as tubePressureDropKpa gives. Exact law of such meters; long-tube.test.ts. */
 export function uncompensatedReadsLowFactor(backPressureKpa: number): number {
   return Math.sqrt(1 + backPressureKpa / STANDARD_PRESSURE_KPA)
 }

@@ -50,7 +50,8 @@ export function designFlowLpm(question: {
   return firstLpm + (question.places - 1) * eachMoreLpm
 }
 
-/** Several wards alike on one pipe: the first whole, half of each other. Valid 1–1000 wards. Source: [Htm2006], from memory. */
+/** Several wards alike on one pipe: the first whole, half of each other, L/min. Valid 1–1000 wards, else COUNT_OUT_OF_RANGE.
+ *  Source: [Htm2006], from memory; pipeline.test.ts. */
 export function departmentFlowLpm(question: {
   readonly wardFlowLpm: number
   readonly wards: number
@@ -63,7 +64,8 @@ function places(path: string, value: number): void {
   requireWithin({ code: 'COUNT_OUT_OF_RANGE', path, value, min: 1, max: PLACES_MAX })
 }
 
-/** Hours that a manifold lasts: usable litres of all its cylinders over the draw; null where nothing is drawn. Valid as usableContents. */
+/** Hours that a manifold lasts: usable litres of all its cylinders over the draw; null where nothing is drawn. Valid as usableContents.
+ *  Exact arithmetic [Stewart1991]; pipeline.test.ts. */
 export function manifoldHours(question: {
   readonly manifold: Manifold
   readonly drawLpm: number
@@ -80,7 +82,7 @@ export function manifoldHours(question: {
   return hours(usableL * count, drawLpm)
 }
 
-/** Hours that a tank lasts when what evaporates is drawn too, and when it is lost beside it. Valid as gasFromLiquidL. */
+/** Hours that a tank lasts when what evaporates is drawn too, and when it is lost beside it. Valid as gasFromLiquidL. Exact; pipeline.test.ts. */
 export function tankHours(question: { readonly tank: BulkTank; readonly drawLpm: number }): {
   readonly longestHours: number | null
   readonly shortestHours: number | null

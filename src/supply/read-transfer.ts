@@ -66,6 +66,7 @@ export function readTransfer(input: unknown): ReadTransfer {
   return { ok: true, transfer }
 }
 
+/** The question of a transfer file with the shelf whose sources it uses; nothing else is added. */
 export function questionOf(transfer: TransferFile, shelf: Shelf): TransferQuestion {
   return { ...transfer.question, shelf }
 }

@@ -41,7 +41,8 @@ export interface RoomCourse extends RoomAnswer {
 
 const POINTS = 60
 
-/** The course in 60 equal steps from plain air. Valid as roomEnrichment, 1–10 080 min, else DURATION_OUT_OF_RANGE. */
+/** The course in 60 equal steps from plain air. Valid as roomEnrichment, 1–10 080 min, else DURATION_OUT_OF_RANGE.
+ *  Exact as its formula; room-answer.test.ts. */
 export function roomCourse(question: RoomQuestion): RoomCourse {
   const time = { path: 'minutes', value: question.minutes, min: 1, max: 10_080, unit: 'min' }
   requireWithin({ ...time, code: 'DURATION_OUT_OF_RANGE' })
@@ -59,7 +60,8 @@ export function roomCourse(question: RoomQuestion): RoomCourse {
   }
 }
 
-/** Oxygen that a set-up gives to the room when it is laid aside running: all that it draws. */
+/** Oxygen that a set-up gives to the room when it is laid aside running, L/min: all that it draws. Valid as gasDrawn, else DomainError.
+ *  room-answer.test.ts. */
 export function asideFlowLpm(draw: DrawQuestion): number {
   return gasDrawn(draw).oxygenLpm
 }

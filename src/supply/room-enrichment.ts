@@ -57,7 +57,8 @@ export function roomEnrichment(
   }
 }
 
-/** Mean fraction after some minutes from plain air. Valid as roomEnrichment, minutes ≥ 0. */
+/** Mean fraction after some minutes from plain air: F(t) = F0 + (F∞ − F0)(1 − e^(−t/τ)). Valid as roomEnrichment, minutes ≥ 0, else
+ *  DURATION_OUT_OF_RANGE. Exact for perfect mixing; cylinder.test.ts. */
 export function roomO2Fraction(room: EnrichedRoom, minutes: number): number {
   within('DURATION_OUT_OF_RANGE', 'minutes', minutes, 0, Number.MAX_VALUE)
   const { steadyO2Fraction, timeConstantMin } = roomEnrichment(room)

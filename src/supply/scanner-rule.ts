@@ -38,6 +38,7 @@ export interface ScannerAnswer {
 const DELAY_SAID_MIN = 0.5
 const READS_LOW_SAID_MIN = 0.02
 
+/** Whether regulator and flowmeter may go in; the cylinder is judged by its own row. Unknown counts as not. */
 export function mayEnter(kit: ScannerKit | undefined): boolean {
   return kit?.regulator === 'conditional' && kit.flowmeter === 'conditional'
 }

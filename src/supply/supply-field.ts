@@ -59,6 +59,7 @@ export function openEach(
   })
 }
 
+/** As readNumber; an absent one is reported with its bounds. */
 export function requiredNumber(node: Node, key: string, rule: NumberRule): number | undefined {
   if (isGiven(node, key)) return readNumber(node, key, rule)
   return reportMissing(node, key, { min: rule.min, max: rule.max })
@@ -77,6 +78,7 @@ export function optionalSwitch(node: Node, key: string): boolean | undefined {
   return isGiven(node, key) ? readSwitch(node, key) : undefined
 }
 
+/** Text with more than blanks in it, as typed; anything else is reported. */
 export function requiredText(node: Node, key: string): string | undefined {
   const value = node.fields.get(key)
   if (value === undefined) return reportMissing(node, key)
@@ -88,6 +90,7 @@ export function requiredText(node: Node, key: string): string | undefined {
   })
 }
 
+/** As requiredText, but may be left out. */
 export function optionalText(node: Node, key: string): string | undefined {
   return isGiven(node, key) ? requiredText(node, key) : undefined
 }
@@ -130,6 +133,7 @@ export function readSetUpField(node: Node, key = 'setUp'): SetUpOnNow | null | u
   return inner === undefined ? undefined : readSetUp(inner)
 }
 
+/** Flows beside a set-up as typed; undefined where none are given. */
 export function readBeside(node: Node): BesideFlows | undefined {
   const inner = openAt(node, 'beside', SUPPLY_KEYS.beside)
   if (inner === undefined) return undefined
@@ -142,6 +146,7 @@ export function readBeside(node: Node): BesideFlows | undefined {
   })
 }
 
+/** Reports any version but this one, and a missing one. */
 export function readVersion(root: Node, version: number): void {
   const limit = { oneOf: [String(version)] }
   const value = root.fields.get('version')

@@ -7,6 +7,7 @@ import type { NumberRule } from '../patient/field.ts'
 export const GAUGE_UNITS = ['Bar', 'Psi', 'Kpa'] as const
 export type GaugeUnit = (typeof GAUGE_UNITS)[number]
 
+/** Names of the fields of one pressure, a field for each unit. */
 export function gaugeKeys(stem: string): readonly string[] {
   return GAUGE_UNITS.map((unit) => stem + unit)
 }

@@ -133,6 +133,7 @@ export interface SupplyRemark extends Partial<Provenance> {
   readonly values: Readonly<Record<string, number | string>>
 }
 
+/** A remark with the values its text needs, and how its numbers are known where they are not ours. */
 export function supplyRemark(
   code: SupplyCode,
   values: SupplyRemark['values'] = {},

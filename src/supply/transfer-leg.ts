@@ -61,7 +61,8 @@ export interface LegAnswer {
 /** Change of pressure that is worth a word, kPa: weather alone makes as much. */
 const PRESSURE_SAID_KPA = 3
 
-/** Valid as gasDrawn; minutes 0–1440, else DURATION_OUT_OF_RANGE. */
+/** One leg at the air pressure there: what is drawn, at the next step up too, and the inspired fraction where a case is known. Valid as
+ *  gasDrawn; minutes 0–1440, else DURATION_OUT_OF_RANGE. transfer.test.ts. */
 export function legAnswer(leg: PlannedLeg, fromMinute: number, context: LegContext): LegAnswer {
   for (const [path, value] of Object.entries({
     minutes: leg.minutes,

@@ -91,7 +91,9 @@ export interface TransferPlan {
   readonly saturationPath: null
 }
 
-/** Valid as its parts; at least one leg, else COUNT_OUT_OF_RANGE. */
+/** Litres, cylinders and times of a whole way: legs as legAnswer, need as transportNeed, cylinders as chooseCylinders, each with its range
+ *  and DomainError, the path of a leg's problem begins with `legs[i]`. At least one leg, else COUNT_OUT_OF_RANGE. Exact arithmetic over
+ *  usableContents [Stewart1991]; transfer.test.ts. */
 export function planTransfer(question: TransferQuestion): TransferPlan {
   requireBarometricKpa(question.barometricKpa)
   const reserve = question.reserve ?? DEFAULT_RESERVE
@@ -165,7 +167,8 @@ export function withChains(
   return { ...question, legs }
 }
 
-/** The plan when a leg stands still: same cylinders, later end. Valid index of a leg, else COUNT_OUT_OF_RANGE. */
+/** The plan when a leg stands still: same cylinders, later end. Valid index of a leg, else COUNT_OUT_OF_RANGE,
+ *  minutes 0–1440, else DURATION_OUT_OF_RANGE. Exact; transfer.test.ts. */
 export function whenItStandsStill(
   plan: TransferPlan,
   stop: { readonly legIndex: number; readonly minutes?: number },

@@ -23,12 +23,16 @@ export interface BedAnswer {
 const USUAL_AGE_YEARS = 50
 const CHILD_AGE_YEARS = 5
 
+/** Air pressure of a ward: as measured, else of its altitude, else of sea level. Valid as requireBarometricKpa and −450–5800 m, else DomainError. Law and
+ *  source as barometricPressureKpa; ward-demand.test.ts. */
 export function wardPressureKpa(ward: WardFile): number {
   return ward.barometricPressureKpa === undefined
     ? barometricPressureKpa(ward.altitudeM ?? 0)
     : requireBarometricKpa(ward.barometricPressureKpa, 'barometricPressureKpa')
 }
 
+/** What is on at a bed with the shelf's source for it, what it draws and from where; an age that is not given is assumed only to choose a
+ *  size, which draws no other flow. Valid as gasDrawn, else DomainError. ward-demand.test.ts. */
 export function bedAnswer(
   bed: Bed,
   place: { readonly shelf: Shelf; readonly barometricKpa: number },

@@ -56,7 +56,9 @@ export const ONE_MORE_HIGH_FLOW: SetUpOnNow = {
   setO2Fraction: 1,
 }
 
-/** Sums, formulas and hours; exact arithmetic over gasDrawn. Valid as its parts. */
+/** What a ward draws: sums over gasDrawn, the design flow beside it [Htm2006, from memory], hours of manifold and tank, a simulation, and
+ *  one more high-flow patient. Valid as gasDrawn, designFlowLpm, manifoldHours, tankHours and simulatedDemand, else their DomainError.
+ *  Exact arithmetic; the percentiles err by their sample (ward-demand.test.ts). */
 export function wardDemand(question: DemandQuestion): WardDemand {
   const { ward, shelf } = question
   const barometricKpa = wardPressureKpa(ward)

@@ -1,6 +1,7 @@
 // A cylinder card as typed: its fields, its example, and its reading as a question to the core. Leaves out how it looks.
 import { ALTITUDE_M_MAX, ALTITUDE_M_MIN } from '../../physics/atmosphere.ts'
 import type { Cylinder, CylinderUse } from '../../supply/cylinder.ts'
+import type { SupplyRemark } from '../../supply/supply-remark.ts'
 import { statedDraw } from '../../supply/stated-draw.ts'
 import type { StatedGas } from '../../supply/stated-draw.ts'
 import { AIR_O2_FRACTION } from '../../units/constants.ts'
@@ -20,6 +21,8 @@ export interface CylinderQuestion {
   readonly cylinder: Cylinder
   readonly use: CylinderUse
   readonly drawn: StatedGas
+  /** What the set-up of Bedside says of its draw, where that is taken. */
+  readonly drawnRemarks: readonly SupplyRemark[]
   readonly drawKind: DrawKind
   /** When the gauge was read. */
   readonly readAt: Date
@@ -160,6 +163,10 @@ export function readCylinder(
       ...(gaugeErrorKpa === undefined ? {} : { gaugeErrorKpa }),
     },
     drawn: readDrawn(),
+    drawnRemarks:
+      drawKindOf(texts) === 'bedside' && given.bedside.kind === 'drawn'
+        ? given.bedside.drawn.remarks
+        : [],
     drawKind: drawKindOf(texts),
     readAt,
     isReadAtCGiven: readAtC !== undefined,

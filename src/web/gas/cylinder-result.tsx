@@ -19,7 +19,7 @@ import {
 } from '../../words/gas-cylinder-text.ts'
 import { fromNowText, GAS_TEXT } from '../../words/gas-page-text.ts'
 import { airPressureText, gasPressureText, gasVolumeText } from '../../words/supply-value.ts'
-import { supplyTexts } from '../../words/supply-text.ts'
+import { supplyText, supplyTexts } from '../../words/supply-text.ts'
 import type { GasUnits } from '../../words/supply-value.ts'
 import { durationText, plainNumberText } from '../../words/number-text.ts'
 import type { Fact } from '../parts/facts.tsx'
@@ -50,6 +50,7 @@ export function CylinderResult(props: CylinderResultProps) {
           <li>{CYLINDER_TEXT.extrapolated()}</li>
         </ul>
       ) : null}
+      <DrawnRemarks question={question} units={units} />
       <Facts facts={factsOf(props)} />
       <HandbookLines answer={answer} question={question} units={units} />
       <Fold heading={GAS_TEXT.assumptions()}>
@@ -57,6 +58,15 @@ export function CylinderResult(props: CylinderResultProps) {
       </Fold>
     </div>
   )
+}
+
+/** A draw that is only a lower bound ends the cylinder earlier than shown: said above the numbers. */
+function DrawnRemarks({ question, units }: Pick<CylinderResultProps, 'question' | 'units'>) {
+  return question.drawnRemarks.map((remark) => (
+    <p key={remark.code} className={remark.code === 'BIAS_FLOW_UNKNOWN' ? 'must-act' : 'why'}>
+      {supplyText(remark, units)}
+    </p>
+  ))
 }
 
 function readingOf({ question, answer, now, units }: CylinderResultProps): string {
