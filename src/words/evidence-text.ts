@@ -118,6 +118,7 @@ export const CHANGE_NUMBER_NAMES: Names<ChangeId> = {
 }
 
 const VALUE_DIGITS = 4
+const DECIMALS_MOST = 12
 const MISS_STEP = 0.001
 
 /** The conditions a row was measured or reckoned under, which the core holds in English. */
@@ -133,7 +134,15 @@ export function publishedText(row: EvidenceRow): string {
 
 export function ourValueText(outcome: RowOutcome): string {
   const { row, ourValue } = outcome
-  return row.compare === 'sign' ? signText(ourValue) : withUnit(valueText(ourValue), row.unit)
+  if (row.compare === 'sign') return signText(ourValue)
+  return withUnit(valueText(roundedToTolerance(ourValue, row.tolerance.value)), row.unit)
+}
+
+/** To a tenth of the tolerance: what stands behind it says nothing. */
+function roundedToTolerance(value: number, tolerance: number): number {
+  if (tolerance <= 0) return value
+  const decimals = 1 - Math.floor(Math.log10(tolerance))
+  return decimals < 0 || decimals > DECIMALS_MOST ? value : Number(value.toFixed(decimals))
 }
 
 function valueText(value: number): string {
