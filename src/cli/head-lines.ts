@@ -23,9 +23,7 @@ export function headLines({ plan, given, pressure }: HeadOptions): readonly stri
     `${CLI_WORDS.goal}: ${goalText(plan.goal)}`,
     `${CLI_WORDS.pressure}: ${pressureText({ pressureKpa: plan.barometricPressureKpa, unit: pressure })}`,
     `${CLI_WORDS.shelf}: ${given.isDemoShelf ? DEMO_SHELF_NOTE : given.shelf.hospital}`,
-    plan.reading.isUsed
-      ? `${CLI_WORDS.reading}: ${readingText(plan.reading)}`
-      : readingText(plan.reading),
+    readingText(plan.reading),
     ...plan.reading.remarks.map(remarkText),
     `${CLI_WORDS.sample}: ${drawsText(plan.draws, given.seed)}`,
   ]

@@ -575,7 +575,6 @@ export const CLI_WORDS = {
   nothingAssumed: say('nothing: every value is given'),
   cautions: say('cautions'),
   toCheck: say('to check in the case'),
-  reading: say('reading'),
   onNow: say('on now'),
   equals: say(
     'rank 1 more than once: count as equal, ordered by harm, comfort, humidity, gas use and fewest changes',

@@ -178,7 +178,7 @@ export function guidelineText(start: GuidelineStart): string {
 /** Whether and how the reading was used. */
 export function readingText(reading: ReadingUse): string {
   if (!reading.isUsed) return averagesText(reading)
-  const said = say('it narrows the forecast ({draws} effective draws)', {
+  const said = say('the reading narrows the forecast: about {draws} drawn patients fit it', {
     draws: numberText(reading.effectiveDraws, 10),
   })
   return reading.wasRedrawn ? say('{said}; drawn again around it', { said }) : said
