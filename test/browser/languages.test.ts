@@ -62,6 +62,14 @@ async function open(page: Page, path: string): Promise<void> {
   await unfold(page)
 }
 
+/** As a link of the page does: without loading it anew. */
+async function goTo(page: Page, path: string): Promise<void> {
+  await page.evaluate((to) => {
+    history.pushState(null, '', to)
+  }, path)
+  await settled(page)
+}
+
 type Found = PageTexts & { readonly where: string; readonly errors: readonly string[] }
 
 /** What stands on every place and part that links of the page lead to, beginning at the first, at each size of window. */
@@ -69,16 +77,17 @@ async function everyPlace(context: BrowserContext, sizes: typeof SIZES): Promise
   const found: Found[] = []
   const known = new Set(['/'])
   const ahead = ['/']
+  const page = await context.newPage()
+  const errors = watchForErrors(page)
+  await open(page, '/')
   for (let path = ahead.shift(); path !== undefined; path = ahead.shift()) {
-    const page = await context.newPage()
-    const errors = watchForErrors(page)
-    await open(page, path)
+    await goTo(page, path)
     for (const size of sizes) {
       await page.setViewportSize(size)
       await settled(page)
       await unfold(page)
       const where = `${pathnameOf(path)} at ${size.width} × ${size.height}`
-      found.push({ where, errors, ...(await pageTexts(page)) })
+      found.push({ where, errors: [...errors], ...(await pageTexts(page)) })
     }
     const links = await page
       .locator('a[href^="/"]')
@@ -88,7 +97,6 @@ async function everyPlace(context: BrowserContext, sizes: typeof SIZES): Promise
       known.add(pathnameOf(link))
       ahead.push(link)
     }
-    await page.close()
   }
   await context.close()
   return found
