@@ -5,8 +5,10 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Browser, Page } from 'playwright-core'
 import { serve } from '../../scripts/lib/static-server.mjs'
+import { writeFragment } from '../../src/sheet/fragment.ts'
 import { launchChromium } from '../support/browser.ts'
 import { ROOT } from '../support/files.ts'
+import { requestFor } from '../support/printed-sheets.ts'
 import { answered, faultsInBothLooks, pickExample, typedIn, typeInto } from './bedside-steps.ts'
 
 const BUILT = join(ROOT, 'dist', 'web')
@@ -58,10 +60,27 @@ describe('page without its server', () => {
     expect(await heading.isVisible()).toBe(true)
   })
 
-  it.each(['evidence', 'settings', 'gas'])('opens at /%s', async (place) => {
+  it.each([
+    ['evidence', 'main h1'],
+    ['settings', 'main h1'],
+    ['gas', 'main h1'],
+    ['shelf', '.shelf article'],
+    // Solved by a worker of its own.
+    ['chain', '.chain .picture svg'],
+  ])('opens at /%s', async (place, shown) => {
     await page.goto(`${url}${place}`)
-    await page.getByRole('heading', { level: 1 }).waitFor()
+    await page.locator(shown).first().waitFor()
     expect(await page.locator('.header .place[aria-current="page"]').count()).toBe(1)
+  })
+
+  it('opens the sheet of a scanned address in a window that was never open', async () => {
+    const request = requestFor('simple-mask', 'simple-mask/adult@wall-15#6')
+    const scanned = await page.context().newPage()
+    await scanned.goto(`${url}sheet#${writeFragment(request)}`)
+    const paper = scanned.locator('article.sheet-paper')
+    await paper.waitFor({ timeout: SLOW_MS })
+    expect(await paper.innerText()).toContain('6 L/min')
+    await scanned.close()
   })
 
   it('opens anew and computes the plan of another case', async () => {
