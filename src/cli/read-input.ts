@@ -1,9 +1,5 @@
 // Reads a case from a JSON or YAML text, a shelf from a spreadsheet too, with every problem at once. Leaves out where files come from.
-import type { Problem } from '../errors.ts'
-import { readShelfCsv } from '../files/shelf-csv/read-shelf-csv.ts'
-import { EMPTY_SHELF, rowsWith } from '../files/shelf-csv/shelf-reading.ts'
-import type { CellProblem, ShelfRowReading } from '../files/shelf-csv/shelf-reading.ts'
-import { takeShelfCsv } from '../files/shelf-csv/take-shelf-csv.ts'
+import { isShelfCsv, wholeShelf } from '../files/shelf-csv/whole-shelf.ts'
 import { DEMO_SHELF } from '../kit/demo-shelf/demo-shelf.ts'
 import { readShelf } from '../kit/read-shelf.ts'
 import type { Shelf } from '../kit/shelf.ts'
@@ -17,7 +13,6 @@ import type { WardFile } from '../supply/ward.ts'
 import { CLI_WORDS } from '../words/cli-text.ts'
 import { InputError } from './failure.ts'
 import { parsedText } from './parsed-text.ts'
-import { isShelfCsv } from './shelf-file.ts'
 import { readText } from './terminal.ts'
 
 export interface GivenCase {
@@ -35,28 +30,11 @@ export function caseFrom(path: string): GivenCase {
 export function shelfFrom(path: string | undefined): Shelf {
   if (path === undefined) return DEMO_SHELF
   const text = readText(path)
-  if (isShelfCsv(path, text)) return shelfOfCsv(text)
-  const read = readShelf(parsedText(CLI_WORDS.theShelf, text))
+  const read = isShelfCsv(path, text)
+    ? wholeShelf(text)
+    : readShelf(parsedText(CLI_WORDS.theShelf, text))
   if (!read.ok) throw new InputError(CLI_WORDS.theShelf, read.problems)
   return read.shelf
-}
-
-/** A spreadsheet of which every row can be taken. */
-function shelfOfCsv(text: string): Shelf {
-  const reading = readShelfCsv(text, EMPTY_SHELF)
-  const refused = rowsWith(reading, 'refused')
-  const problems = [
-    ...reading.headProblems,
-    ...refused.flatMap((row) => row.problems.map((one) => inRow(one, row))),
-  ]
-  const read = takeShelfCsv(EMPTY_SHELF, reading)
-  if (problems.length > 0) throw new InputError(CLI_WORDS.theShelf, problems)
-  if (!read.ok) throw new InputError(CLI_WORDS.theShelf, read.problems)
-  return read.shelf
-}
-
-function inRow(problem: CellProblem, { line }: ShelfRowReading): Problem {
-  return { ...problem, path: `[${line}] ${problem.path}` }
 }
 
 export function transferFrom(path: string): TransferFile {

@@ -1,9 +1,8 @@
 // A file of shelf rows as given on the command line: a spreadsheet, JSON or YAML. Leaves out what is done with the rows.
-import { csvRows } from '../files/shelf-csv/csv-records.ts'
-import { headOf } from '../files/shelf-csv/head-row.ts'
 import { readShelfCsv } from '../files/shelf-csv/read-shelf-csv.ts'
 import { readShelfJson } from '../files/shelf-csv/read-shelf-json.ts'
 import type { ShelfReading } from '../files/shelf-csv/shelf-reading.ts'
+import { isShelfCsv } from '../files/shelf-csv/whole-shelf.ts'
 import type { Shelf } from '../kit/shelf.ts'
 import { CLI_WORDS } from '../words/cli-text.ts'
 import { parsedText } from './parsed-text.ts'
@@ -21,12 +20,4 @@ export function givenShelfFile(path: string, base: Shelf): GivenShelfFile {
     ? readShelfCsv(text, base)
     : readShelfJson(parsedText(CLI_WORDS.theShelf, text), base)
   return { reading, isCsv }
-}
-
-/** By its name, or where it has none by its first row. */
-export function isShelfCsv(path: string, text: string): boolean {
-  if (/\.csv$/i.test(path)) return true
-  if (/\.(?:json|ya?ml)$/i.test(path) || /^\s*[[{]/.test(text)) return false
-  const isHeading = (cell: string): boolean => headOf([cell]).columns[0] !== undefined
-  return !headOf(csvRows(text, isHeading).heading.cells).isUnusable
 }

@@ -1,4 +1,4 @@
-// Small tools of Bedside in words: printed beside measured, how long a plan stands, files. Leaves out the plan.
+// Small tools of Bedside in words: printed beside measured, how long a plan stands. Leaves out the plan and files (case-file-text.ts).
 import type { Quantity } from '../evidence/evidence-row.ts'
 import type { Reassessment } from '../planning/plan-types.ts'
 import { clockText, flowText, fractionText } from './number-text.ts'
@@ -91,32 +91,4 @@ export function printedOnText(told: {
     date,
     modelVersion,
   })
-}
-
-export const FILE_WORDS = {
-  open: say('Open a case or shelf file'),
-  save: say('Save this case as a file'),
-  drop: say('JSON or YAML; a file may also be dropped here.'),
-  dropNow: say('Let go to open the file'),
-  refused: say('The file was not opened; nothing here was changed.'),
-  demoShelf: say('Back to the demo shelf'),
-  ownShelf: say('Shelf from a file'),
-  notKept: say('This browser does not keep the shelf: open it again next time.'),
-  shelf: say('shelf'),
-} as const
-
-export function openedCaseText(file: string): string {
-  return say('Case opened from {file}.', { file })
-}
-
-export function openedShelfText(file: string, hospital: string): string {
-  return say('Shelf of {hospital} opened from {file}; it is in use now.', { file, hospital })
-}
-
-export function unreadableText(file: string, why: string): string {
-  return say('{file} is neither JSON nor YAML: {why}', { file, why })
-}
-
-export function tooLargeText(file: string, limit: string): string {
-  return say('{file} is larger than {limit}.', { file, limit })
 }

@@ -8,9 +8,10 @@ import {
   FILE_WORDS,
   openedCaseText,
   openedShelfText,
+  refusedText,
   tooLargeText,
   unreadableText,
-} from '../../words/web-bedside-text.ts'
+} from '../../words/case-file-text.ts'
 import { problemLineText } from '../../words/web-form-text.ts'
 import type { Draft } from '../case/draft.ts'
 import { FileDrop, FileOpen } from '../parts/file-drop.tsx'
@@ -47,7 +48,7 @@ export function CaseFile({ about, onCase }: CaseFileProps) {
           <div className="buttons">
             <FileOpen
               label={FILE_WORDS.open}
-              accept=".json,.yaml,.yml,application/json"
+              accept=".json,.yaml,.yml,.csv,application/json,text/csv"
               onFile={open}
             />
             {about === null ? null : (
@@ -69,12 +70,12 @@ async function openFile(file: File, onCase: (draft: Draft) => void): Promise<Ope
   if (file.size > BYTES_MOST)
     return { said: tooLargeText(file.name, `${BYTES_MOST / 1_000_000} MB`), problems: [] }
   const { readText } = await import('./read-text.ts')
-  const read = readText(await file.text())
+  const read = await readText(file.name, await file.text())
   switch (read.kind) {
     case 'unreadable':
       return { said: unreadableText(file.name, read.why), problems: [] }
     case 'refused':
-      return { said: `${file.name}: ${FILE_WORDS.refused}`, problems: read.problems }
+      return { said: refusedText(file.name, read), problems: read.problems }
     case 'case':
       onCase(read.draft)
       return { said: openedCaseText(file.name), problems: [] }

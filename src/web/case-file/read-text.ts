@@ -1,8 +1,9 @@
-// Reads the text of a case or shelf file, JSON or YAML, by the core's readers; loaded when a file is opened. Leaves out where the file came from.
+// Reads the text of a case or shelf file, JSON, YAML or a spreadsheet's CSV, by the core's readers; loaded when a file is opened. Leaves out where the file came from.
 import { parse, YAMLParseError } from 'yaml'
 import type { Problem } from '../../errors.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import { readShelf } from '../../kit/read-shelf.ts'
+import type { ReadShelf } from '../../kit/read-shelf.ts'
 import { readCase } from '../../patient/read-case.ts'
 import { draftOfFile } from '../case/draft.ts'
 import type { Draft } from '../case/draft.ts'
@@ -10,11 +11,26 @@ import type { Draft } from '../case/draft.ts'
 export type ReadText =
   | { readonly kind: 'case'; readonly draft: Draft }
   | { readonly kind: 'shelf'; readonly shelf: Shelf }
-  | { readonly kind: 'refused'; readonly problems: readonly Problem[] }
+  | {
+      readonly kind: 'refused'
+      readonly problems: readonly Problem[]
+      readonly isCsv: boolean
+    }
   | { readonly kind: 'unreadable'; readonly why: string }
 
+export async function readText(name: string, text: string): Promise<ReadText> {
+  if (isTree(name, text)) return treeOf(text)
+  const { isShelfCsv, wholeShelf } = await import('../../files/shelf-csv/whole-shelf.ts')
+  return isShelfCsv(name, text) ? shelfOf(wholeShelf(text), { isCsv: true }) : treeOf(text)
+}
+
+/** Surely no spreadsheet, so that its reader need not be loaded. */
+function isTree(name: string, text: string): boolean {
+  return /\.(?:json|ya?ml)$/i.test(name) || /^\s*[[{]/.test(text)
+}
+
 /** JSON is YAML; the one parser reports doubled keys, which JSON's own drops unsaid. */
-export function readText(text: string): ReadText {
+function treeOf(text: string): ReadText {
   let parsed: unknown
   try {
     parsed = parse(text, { maxAliasCount: 0 })
@@ -22,7 +38,7 @@ export function readText(text: string): ReadText {
     if (!(thrown instanceof YAMLParseError) && !(thrown instanceof ReferenceError)) throw thrown
     return { kind: 'unreadable', why: thrown.message.split('\n')[0] ?? '' }
   }
-  return isShelf(parsed) ? shelfOf(parsed) : caseOf(parsed)
+  return isShelf(parsed) ? shelfOf(readShelf(parsed), { isCsv: false }) : caseOf(parsed)
 }
 
 const SHELF_KEYS = ['interfaces', 'sources', 'wards'] as const
@@ -35,11 +51,10 @@ function isShelf(parsed: unknown): boolean {
   )
 }
 
-function shelfOf(parsed: unknown): ReadText {
-  const read = readShelf(parsed)
+function shelfOf(read: ReadShelf, { isCsv }: { readonly isCsv: boolean }): ReadText {
   return read.ok
     ? { kind: 'shelf', shelf: read.shelf }
-    : { kind: 'refused', problems: read.problems }
+    : { kind: 'refused', problems: read.problems, isCsv }
 }
 
 function caseOf(parsed: unknown): ReadText {
@@ -49,5 +64,5 @@ function caseOf(parsed: unknown): ReadText {
         kind: 'case',
         draft: { ...draftOfFile(parsed, { id: '', about: read.case }), exampleId: null },
       }
-    : { kind: 'refused', problems: read.problems }
+    : { kind: 'refused', problems: read.problems, isCsv: false }
 }
