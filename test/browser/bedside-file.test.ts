@@ -277,7 +277,7 @@ const KB = 1000
 /** What comes beside or after the answer and holds nothing up: examples to choose from, files, published
  *  measurements, water at the airway and its worker, the ways to the sheet and to the chain and what they look up, the keeper of the page. */
 const LATER =
-  /\/(?:examples|case-file|write-case|save-file|measured-beside|verdict|humidity-|chain-worker|chain-address|use-chain-answer|doors|sheet-|web-sheet-text|build-set-ups|feeds|gas-mixing|update-bar|set-up-settings)/
+  /\/(?:examples|case-file|write-case|save-file|measured-beside|verdict|humidity-|chain-worker|chain-address|use-chain-answer|doors|sheet-|web-sheet-text|build-set-ups|feeds|gas-mixing|in-sight|update-bar|set-up-settings)/
 
 describe('bedside, first load', () => {
   it('weighs at most 250 kB of compressed script: all that is loaded until the answer stands, page and worker', async () => {
