@@ -10,6 +10,7 @@ import { HUMIDIFIER_KINDS } from '../../kit/shelf.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import { SOURCE_KINDS } from '../../kit/shelf-rules.ts'
 import { SIZE_NAMES } from '../../words/names.ts'
+import { translated } from '../../words/say.ts'
 import { SHELF_PAGE, changedText, countLabelText } from '../../words/shelf-page-text.ts'
 import { Facts } from '../parts/facts.tsx'
 import { Fold } from '../parts/fold.tsx'
@@ -32,6 +33,7 @@ export interface RowCardProps {
 export function RowCard(props: RowCardProps) {
   const { shelf, list, row, onShelf } = props
   const [isAsking, setAsking] = useState(false)
+  const label = translated(row.label)
   const count = (to: number, size?: SizeId): readonly Problem[] => {
     const put = putRow(
       shelf,
@@ -39,14 +41,14 @@ export function RowCard(props: RowCardProps) {
       withCount(row, { count: to, ...(size === undefined ? {} : { size }) }),
     )
     if (!put.ok) return put.problems
-    onShelf(put.shelf, changedText(row.label))
+    onShelf(put.shelf, changedText(label))
     return []
   }
   const kind = 'family' in row ? choiceName('family', row.family) : kindName(row)
   return (
-    <article className="shelf-row" aria-label={row.label}>
+    <article className="shelf-row" aria-label={label}>
       <div className="shelf-row-top">
-        <h3>{row.label}</h3>
+        <h3>{label}</h3>
         {hasRunOut(row) ? <span className="badge">{SHELF_PAGE.out()}</span> : null}
         <p className="field-help">
           {[kind, placeName(shelf, row.place), row.wardMarking].filter(Boolean).join(' · ')}
@@ -58,7 +60,7 @@ export function RowCard(props: RowCardProps) {
             <div key={stock.size} className="shelf-size">
               <CountStepper
                 field={`count.${list}.${row.id}.${stock.size}`}
-                label={countLabelText(row.label, stock.size)}
+                label={countLabelText(label, stock.size)}
                 count={stock.count}
                 onCount={(to) => count(to, stock.size)}
               />
@@ -72,7 +74,7 @@ export function RowCard(props: RowCardProps) {
         ) : (
           <CountStepper
             field={`count.${list}.${row.id}`}
-            label={countLabelText(row.label, undefined)}
+            label={countLabelText(label, undefined)}
             count={row.count}
             onCount={(to) => count(to)}
           />
@@ -85,7 +87,7 @@ export function RowCard(props: RowCardProps) {
             <span>{SHELF_PAGE.removeSure()}</span>
             <Button className="button" onPress={props.onRemove}>
               {SHELF_PAGE.yesRemove()}
-              <span className="unseen">, {row.label}</span>
+              <span className="unseen">, {label}</span>
             </Button>
             <Button className="button" onPress={() => setAsking(false)}>
               {SHELF_PAGE.keep()}
@@ -96,11 +98,11 @@ export function RowCard(props: RowCardProps) {
             <ChainLink row={row} />
             <Button className="button" onPress={props.onEdit}>
               {SHELF_PAGE.edit()}
-              <span className="unseen">, {row.label}</span>
+              <span className="unseen">, {label}</span>
             </Button>
             <Button className="button" onPress={() => setAsking(true)}>
               {SHELF_PAGE.remove()}
-              <span className="unseen">, {row.label}</span>
+              <span className="unseen">, {label}</span>
             </Button>
           </div>
         )}
@@ -116,7 +118,7 @@ function ChainLink({ row }: { readonly row: AnyRow }) {
   return (
     <Link className="button" href={chainHref(named)}>
       {SHELF_PAGE.toChain()}
-      <span className="unseen">, {row.label}</span>
+      <span className="unseen">, {translated(row.label)}</span>
     </Link>
   )
 }

@@ -3,6 +3,7 @@ import type { AnyRow, RowList } from '../../kit/edit-shelf.ts'
 import { ROW_LISTS, countOf, rowsOf } from '../../kit/edit-shelf.ts'
 import type { Shelf } from '../../kit/shelf.ts'
 import { isAtHand } from '../../kit/shelf.ts'
+import { translated } from '../../words/say.ts'
 import { choiceName, placeName } from './choice-names.ts'
 
 export interface ShelfFilter {
@@ -50,7 +51,8 @@ function wordsOf(shelf: Shelf, row: AnyRow): string {
   const kind = 'family' in row ? choiceName('family', row.family) : kindName(row)
   const sizes = 'sizes' in row ? row.sizes.map(({ size }) => choiceName('sizes[].size', size)) : []
   const gas = 'gas' in row ? choiceName('gas', row.gas) : ''
-  return [row.label, row.wardMarking ?? '', kind, gas, placeName(shelf, row.place), ...sizes].join(
+  const names = [row.label, translated(row.label)]
+  return [...names, row.wardMarking ?? '', kind, gas, placeName(shelf, row.place), ...sizes].join(
     ' ',
   )
 }

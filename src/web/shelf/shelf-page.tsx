@@ -3,6 +3,7 @@ import { useMemo, useState } from 'react'
 import { Button } from 'react-aria-components'
 import { rowsOf, withoutRow } from '../../kit/edit-shelf.ts'
 import type { Shelf } from '../../kit/shelf.ts'
+import { translated } from '../../words/say.ts'
 import { addedText, changedText, removedText, SHELF_PAGE } from '../../words/shelf-page-text.ts'
 import { HospitalForm } from './hospital-form.tsx'
 import { ImportPart } from './import-part.tsx'
@@ -97,7 +98,9 @@ export function ShelfPage() {
             shelf={shelf}
             onShelf={take}
             onOpen={enterNew}
-            onRemove={(list, row) => take(withoutRow(shelf, list, row.id), removedText(row.label))}
+            onRemove={(list, row) =>
+              take(withoutRow(shelf, list, row.id), removedText(translated(row.label)))
+            }
           />
           <ImportPart />
         </>
