@@ -62,6 +62,11 @@ export function bedDrawText(bed: string, setUp: string, drawLpm: number): string
   return say('Bed {bed}, {setUp}: {draw}', { bed, setUp, draw: drawText(drawLpm) })
 }
 
+/** The same with what it is made up of. */
+export function bedPartsText(line: string, parts: string): string {
+  return say('{line} ({parts})', { line, parts })
+}
+
 export const DRILL_TEXT = {
   help: () =>
     say(
@@ -71,6 +76,7 @@ export const DRILL_TEXT = {
   beds: () => say('Beds, most endangered first'),
   print: () => say('Print this page'),
   printedOn: () => say('Printed on: ____________ Set-ups change: print anew when they do.'),
+  nextPage: () => say('Beds that this page does not hold stand on the next: the least endangered.'),
   sheet: () => say('Lights-out drill'),
   notComputed: () => say('How the saturation falls minute by minute is not computed yet.'),
   doThis: () => say('Do this'),

@@ -31,7 +31,8 @@ export function fieldIn(scope: Page | Locator, label: string | RegExp): Locator 
   return scope.getByRole('textbox', { name: label })
 }
 
-/** The clock of the page moves on by so many minutes, and the page looks at it. */
+/** The clock of the page moves on by so many minutes, as while the device slept, and the page is taken up again. */
 export async function letMinutesPass(page: Page, minutes: number): Promise<void> {
   await page.clock.setFixedTime(new Date(TEN_TO_TWO.getTime() + minutes * 60_000))
+  await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')))
 }

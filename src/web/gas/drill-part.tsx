@@ -6,6 +6,8 @@ import { FAILURES } from '../../supply/bed-outage.ts'
 import type { Failure } from '../../supply/bed-outage.ts'
 import type { BedDrill } from '../../supply/lights-out.ts'
 import type { WardFile } from '../../supply/ward.ts'
+import { drillBasisLines } from '../../words/gas-assumptions.ts'
+import { GAS_TEXT } from '../../words/gas-page-text.ts'
 import {
   bedName,
   DRILL_TEXT,
@@ -19,6 +21,8 @@ import { setUpShortText } from '../../words/set-up-text.ts'
 import { supplyTexts } from '../../words/supply-text.ts'
 import { useShelf } from '../shelf/shelf-store.ts'
 import { ChoiceField } from '../parts/choice-field.tsx'
+import { Fold } from '../parts/fold.tsx'
+import { Lines } from '../parts/lines.tsx'
 import type { GasApi, WardRequest } from './gas-api.ts'
 import { GasRefused } from './gas-refused.tsx'
 import { useKeptForm } from './kept-form.ts'
@@ -76,6 +80,9 @@ export function DrillPart() {
   )
 }
 
+/** About as many as one page holds. */
+const ONE_PAGE_BEDS = 18
+
 function Sheet(props: {
   readonly ward: WardFile
   readonly beds: readonly BedDrill[]
@@ -103,7 +110,13 @@ function Sheet(props: {
         </ol>
       </section>
       <p className="gas-print-only">{DRILL_TEXT.printedOn()}</p>
+      {used.length > ONE_PAGE_BEDS ? (
+        <p className="gas-print-only">{DRILL_TEXT.nextPage()}</p>
+      ) : null}
       <p className="why">{DRILL_TEXT.notComputed()}</p>
+      <Fold heading={GAS_TEXT.assumptions()} level={2}>
+        <Lines lines={drillBasisLines(ward)} />
+      </Fold>
       <Button className="button" onPress={() => window.print()}>
         {DRILL_TEXT.print()}
       </Button>

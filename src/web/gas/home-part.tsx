@@ -9,6 +9,8 @@ import { liquidAnswer } from '../../supply/liquid-oxygen.ts'
 import type { LiquidAnswer } from '../../supply/liquid-oxygen.ts'
 import { AIR_O2_FRACTION } from '../../units/constants.ts'
 import { ALTITUDE_M_MAX, ALTITUDE_M_MIN } from '../../physics/atmosphere.ts'
+import { machineBasisLines, vesselBasisLines } from '../../words/gas-assumptions.ts'
+import { GAS_TEXT } from '../../words/gas-page-text.ts'
 import {
   daysText,
   HOME_TEXT,
@@ -52,8 +54,10 @@ const MACHINE = ['ratedFlowLpm', 'useLpm', 'purityPercent', 'pureFraction'] as c
 const MACHINE_MORE = ['minutesOn', 'warmUpMinutes', 'altitudeM', 'ratedAltitudeM'] as const
 const VESSEL = ['liquidL', 'liquidDrawLpm', 'evaporationLPerDay'] as const
 
+/** Invented. */
 const START: KeptForm = {
   texts: {
+    example: 'yes',
     setting: 'flow',
     ratedFlowLpm: '5',
     useLpm: '3',
@@ -73,11 +77,16 @@ export function HomePart() {
     prefix: 'home',
     texts: form.texts,
     problems,
-    type: (name, text) => change({ ...form, texts: { ...form.texts, [name]: text } }),
+    type: (name, text) => {
+      const { example: _, ...own } = form.texts
+      change({ ...form, texts: { ...own, [name]: text } })
+    },
   }
+  const isExample = form.texts['example'] !== undefined
   return (
     <>
       <p className="section-help">{HOME_TEXT.help()}</p>
+      {isExample ? <p className="badge-line">{GAS_TEXT.example()}</p> : null}
       <section className="gas-card" aria-labelledby="home-machine">
         <div className="gas-result">
           <h2 id="home-machine">{HOME_TEXT.concentrator()}</h2>
@@ -142,6 +151,7 @@ type Machine =
   | {
       readonly isPulse: false
       readonly answer: ConcentratorAnswer
+      readonly isPurityTyped: boolean
       readonly inhaled: { readonly pure: number; readonly real: number } | null
     }
 
@@ -177,7 +187,7 @@ function readMachine(texts: Texts): ReadForm<Machine> {
       pure === undefined || o2Fraction === null
         ? null
         : { pure, real: fractionWithPurity({ fractionWithPureOxygen: pure, purity: o2Fraction }) }
-    return { isPulse: false, answer, inhaled } as const
+    return { isPulse: false, answer, isPurityTyped: purityPercent !== undefined, inhaled } as const
   })
 }
 
@@ -231,6 +241,9 @@ function MachineResult(machine: Machine) {
         ]}
       />
       <Lines lines={supplyTexts(answer.remarks, units)} />
+      <Fold heading={GAS_TEXT.assumptions()}>
+        <Lines lines={machineBasisLines(machine)} />
+      </Fold>
     </div>
   )
 }
@@ -253,6 +266,9 @@ function VesselResult({ answer }: { readonly answer: LiquidAnswer }) {
         ]}
       />
       <Lines lines={supplyTexts(answer.remarks, units)} />
+      <Fold heading={GAS_TEXT.assumptions()}>
+        <Lines lines={vesselBasisLines(units)} />
+      </Fold>
     </div>
   )
 }

@@ -85,6 +85,9 @@ function Leg(props: {
   )
   return (
     <section className="gas-row" aria-label={heading}>
+      <p className="gas-row-name" aria-hidden="true">
+        {heading}
+      </p>
       <div className="pair">
         <GasChoice
           form={form}

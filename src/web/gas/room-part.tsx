@@ -42,8 +42,10 @@ const PER_CENT = 100
 const NAMES = ['volumeM3', 'airChangesPerHour', 'oxygenLpm', 'asideLpm'] as const
 const MORE_NAMES = ['shownMinutes', 'limitPercent'] as const
 
+/** Invented. */
 const START: KeptForm = {
   texts: {
+    example: 'yes',
     place: 'side-room',
     volumeM3: '30',
     airChangesPerHour: '6',
@@ -62,9 +64,10 @@ export function RoomPart() {
     course: roomCourse(question),
   }))
   const type = (name: string, text: string): void => {
-    const { place: _, ...texts } = form.texts
+    const { example: _, ...own } = form.texts
+    const { place: __, ...texts } = own
     const keepsPlace = name !== 'volumeM3' && name !== 'airChangesPerHour'
-    change({ ...form, texts: { ...(keepsPlace ? form.texts : texts), [name]: text } })
+    change({ ...form, texts: { ...(keepsPlace ? own : texts), [name]: text } })
   }
   const fields: GasForm = {
     prefix: 'room',
@@ -77,6 +80,9 @@ export function RoomPart() {
       <p className="section-help">{ROOM_TEXT.help()}</p>
       <section className="gas-card" aria-label={ROOM_TEXT.picture()}>
         <div className="gas-result">
+          {form.texts['example'] === undefined ? null : (
+            <p className="badge-line">{GAS_TEXT.example()}</p>
+          )}
           {read.ok ? <RoomResult {...read.value} /> : <GasRefused problems={read.problems} />}
         </div>
         <div className="gas-form">

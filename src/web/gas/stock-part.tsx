@@ -2,6 +2,7 @@
 import { Button } from 'react-aria-components'
 import { stockAnswers } from '../../supply/stock.ts'
 import type { StockAnswer, StockItem } from '../../supply/stock.ts'
+import { stockBasisLine } from '../../words/gas-assumptions.ts'
 import { daysText, itemName, STOCK_TEXT, perDayText } from '../../words/gas-home-text.ts'
 import { GAS_TEXT } from '../../words/gas-page-text.ts'
 import { FAMILY_NAMES } from '../../words/names.ts'
@@ -153,7 +154,7 @@ function StockList({ answers }: { readonly answers: readonly StockAnswer[] }) {
               { name: STOCK_TEXT.reorder(), value: String(answer.reorderPoint) },
             ]}
           />
-          <Lines lines={supplyTexts(answer.remarks, units)} />
+          <Lines lines={[...supplyTexts(answer.remarks, units), stockBasisLine(answer.item)]} />
         </li>
       ))}
     </ol>

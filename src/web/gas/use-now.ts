@@ -7,8 +7,14 @@ const TICK_MS = 5000
 export function useNow(): Date {
   const [now, setNow] = useState(() => new Date())
   useEffect(() => {
-    const timer = setInterval(() => setNow(new Date()), TICK_MS)
-    return () => clearInterval(timer)
+    const look = (): void => setNow(new Date())
+    const timer = setInterval(look, TICK_MS)
+    // A device that slept let no timer run: whoever takes it up sees the time of now at once.
+    document.addEventListener('visibilitychange', look)
+    return () => {
+      clearInterval(timer)
+      document.removeEventListener('visibilitychange', look)
+    }
   }, [])
   return now
 }

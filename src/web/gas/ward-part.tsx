@@ -6,8 +6,11 @@ import { wardDemandSvg, wardDemandText } from '../../pictures/gas-bars.ts'
 import type { Autonomy } from '../../supply/ward-demand.ts'
 import type { WardFile } from '../../supply/ward.ts'
 import { GAS_TEXT } from '../../words/gas-page-text.ts'
+import { wardBasisLines } from '../../words/gas-assumptions.ts'
+import { drawPartText } from '../../words/gas-cylinder-text.ts'
 import {
   bedDrawText,
+  bedPartsText,
   demandText,
   hoursRangeText,
   oneMoreText,
@@ -121,14 +124,22 @@ function WardResult(props: {
         <Lines lines={[...new Set(supplyTexts(summary.remarks, units))]} />
       </section>
       <Fold heading={WARD_TEXT.beds()} level={2}>
-        <Lines
-          lines={beds.map(({ bed, setUp, pipelineLpm }) =>
-            bedDrawText(bed.bed, setUp === null ? '' : setUpShortText(setUp), pipelineLpm),
-          )}
-        />
+        <Lines lines={beds.map(bedLine)} />
+      </Fold>
+      <Fold heading={GAS_TEXT.assumptions()} level={2}>
+        <Lines lines={wardBasisLines(ward, summary, units)} />
       </Fold>
     </div>
   )
+}
+
+/** With its parts where something runs beside the set-up. */
+function bedLine({ bed, setUp, pipelineLpm, drawn }: WardSummary['beds'][number]): string {
+  const line = bedDrawText(bed.bed, setUp === null ? '' : setUpShortText(setUp), pipelineLpm)
+  const parts = drawn?.parts ?? []
+  if (parts.length < 2) return line
+  const told = parts.map(({ part, oxygenLpm }) => drawPartText(part, oxygenLpm))
+  return bedPartsText(line, told.join('; '))
 }
 
 function OneMore({ summary }: { readonly summary: WardSummary }) {
