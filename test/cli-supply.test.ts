@@ -153,6 +153,7 @@ describe('oxwright transfer', () => {
     const { out } = cli([...HERON_WAY, '--sheet'])
     const boxes = out.split('\n').filter((line) => line.startsWith('[ ] '))
     expect(boxes).toHaveLength(10)
+    expect(boxes[0]).toContain('Valve open')
     for (const word of ['Valve open', 'Gauge read', 'felt', 'Spare', 'secured', 'No smoking'])
       expect(boxes.join('\n')).toContain(word)
     expect(out).toContain('Invented: an example, no patient.')

@@ -84,6 +84,16 @@ async function chooseOtherUnits(page: Page): Promise<void> {
   await page.reload()
 }
 
+async function speak(page: Page, language: string): Promise<void> {
+  await page.evaluate((tag) => {
+    const key = 'oxwright.settings.1'
+    // Safe: whatever is kept there is an object written by the page, or nothing.
+    const kept = JSON.parse(localStorage.getItem(key) ?? '{}') as object
+    localStorage.setItem(key, JSON.stringify({ ...kept, language: tag }))
+  }, language)
+  await page.reload()
+}
+
 /** What answers say in a unit of gas that was not chosen. Water volumes name a cylinder, a litre for each minute is a flow. */
 function otherUnitsIn(text: string): readonly string[] {
   const withoutSizes = text.replaceAll(/\d L at \d/g, '')
@@ -473,7 +483,7 @@ describe('transfer planner', () => {
     await page.emulateMedia({ media: 'print' })
     const sheet = await page.locator('main').innerText()
     expect(sheet).toMatch(/Transfer sheet/)
-    expect(sheet).toMatch(/Valve open/)
+    expect(await page.locator('.gas-boxes li').first().innerText()).toMatch(/^Valve open/)
     expect(sheet).toMatch(/Cylinder secured/)
     expect(sheet).toMatch(/If the gas fails/)
     expect(await page.locator('.gas-form').isVisible()).toBe(false)
@@ -640,6 +650,19 @@ describe('lights-out drill', () => {
       await page().emulateMedia({ media: null })
     },
   )
+
+  it('prints on one page in German too, whose words are longer', async () => {
+    await page().getByLabel('Ward', { exact: true }).selectOption('heron')
+    await page().getByLabel('What fails').selectOption('pipeline-oxygen')
+    await speak(page(), 'de')
+    await page()
+      .getByRole('heading', { name: /^Heron: was bei diesem Ausfall/ })
+      .waitFor()
+    const pdf = await page().pdf({ format: 'A4' })
+    expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(1)
+    await speak(page(), 'en')
+    await page().getByLabel('Ward', { exact: true }).selectOption('wren')
+  })
 
   it('keeps what was chosen over a reload', async () => {
     await page().getByLabel('What fails').selectOption('mains')
