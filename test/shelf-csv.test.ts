@@ -1,5 +1,6 @@
 // The shelf as a spreadsheet: what is written reads back as the same shelf, every fault is named in its cell, and no bad row harms another. Leaves out the page and the command line.
 import fc from 'fast-check'
+import Papa from 'papaparse'
 import { describe, expect, it } from 'vitest'
 import type { ErrorCode } from '../src/errors.ts'
 import { columnsOf } from '../src/files/shelf-csv/columns.ts'
@@ -44,6 +45,16 @@ function separated(csv: string, sign: string): string {
       return (isBare ? `"${cell}"` : cell) + (end === ',' ? sign : end)
     })
     .join('')
+}
+
+/** As a spreadsheet program set to German was seen to save it. */
+function savedAbroad(csv: string): string {
+  const { data } = Papa.parse<string[]>(csv.replace(/^\u{FEFF}/u, '').trimEnd())
+  const cell = (text: string): string => {
+    const shown = /^-?\d+\.\d+$/.test(text) ? text.replace('.', ',') : text
+    return /[\s,;"]/.test(shown) ? `"${shown.replaceAll('"', '""')}"` : shown
+  }
+  return data.map((row) => `${row.map(cell).join(';')}\n`).join('')
 }
 
 /** The demo file with one cell changed. */
@@ -95,6 +106,27 @@ describe('the shelf as a spreadsheet', () => {
       }),
       seeded(1000),
     )
+  })
+
+  it('reads back what a program of a country with decimal commas saves, nothing changed', () => {
+    // Opened, saved as xlsx and ods, and saved as CSV again by a spreadsheet program set to German: semicolons, quotes around cells with blanks, no mark, bare line ends.
+    const saved = savedAbroad(DEMO_CSV)
+    expect(saved).toContain('tubes;hose-22;"Breathing hose 22 mm 1.8 m";everywhere;24;')
+    expect(saved).toContain(';"1,8";20;yes;')
+    for (const text of [saved, saved.replaceAll('\n', '\r\n'), `\u{FEFF}sep=;\r\n${saved}`]) {
+      const reading = readShelfCsv(text, DEMO_SHELF)
+      expect(reading.headProblems).toEqual([])
+      expect(rowsWith(reading, 'same')).toHaveLength(reading.rows.length)
+      expect(taken(EMPTY_SHELF, readShelfCsv(text, EMPTY_SHELF))).toEqual(DEMO_SHELF)
+    }
+  })
+
+  it('keeps a line break within quotes to its cell', () => {
+    const csv = 'list;id;name\r\ntubes;hose-22;"Hose\r\nwith; two lines"\r\ntubes;tubing-2;Tube\r\n'
+    const reading = readShelfCsv(csv, DEMO_SHELF)
+    expect(reading.rows.map(({ outcome }) => outcome)).toEqual(['changed', 'changed'])
+    const names = taken(DEMO_SHELF, reading).tubes?.map(({ label }) => label)
+    expect(names).toEqual(expect.arrayContaining(['Hose\r\nwith; two lines', 'Tube']))
   })
 
   it('writes no cell that a spreadsheet would run, and reads the label back', () => {
