@@ -5,6 +5,8 @@ import { deliveredStream, MIDDLE_STREAM } from '../kit/delivered-stream.ts'
 import { oxygenInBlendLpm } from '../kit/feeds.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { SetUp } from '../kit/set-up.ts'
+import type { ShelfSource } from '../kit/shelf.ts'
+import type { SourceRow } from '../kit/source-row.ts'
 import { requireBarometricKpa } from '../physics/atmosphere.ts'
 import { supplyRemark, type SupplyRemark } from './supply-remark.ts'
 
@@ -51,13 +53,16 @@ const BESIDE_LPM_MAX = 100
 const LOW_DRAW = 0.1
 const HIGH_DRAW = 0.9
 
-/** Sum of the parts: an entraining valve draws its driving flow alone, a blend its oxygen share (F − 0.2095)/0.7905. Valid 50–107 kPa
+/** Sum of the parts: an entraining valve draws its driving flow alone, a blend its oxygen share (F − 0.2095)/0.7905; a ventilator’s
+ *  bias flow as typed, none where its shelf row says that none adds, else a lower bound. Valid 50–107 kPa
  *  and 0–100 L/min beside it, else DomainError. Mass balance; gas-drawn.test.ts. */
 export function gasDrawn(question: DrawQuestion): GasDrawn {
   const { setUp } = question
   const parts = partsAt(question, MIDDLE_STREAM.meter)
-  const isBiasUnknown =
+  const isBiasOpen =
     setUp.source.kind === 'ventilator' && question.beside?.biasFlowLpm === undefined
+  const isBiasNone = isBiasOpen && saysNoBiasFlow(setUp.source)
+  const isBiasUnknown = isBiasOpen && !isBiasNone
   const drawn = {
     oxygenLpm: sum(parts),
     lowLpm: sum(partsAt(question, LOW_DRAW)),
@@ -71,12 +76,18 @@ export function gasDrawn(question: DrawQuestion): GasDrawn {
     isLowerBound: isBiasUnknown,
     remarks: [
       ...(isBiasUnknown ? [supplyRemark('BIAS_FLOW_UNKNOWN')] : []),
+      ...(isBiasNone ? [supplyRemark('BIAS_FLOW_NONE_BY_SHELF')] : []),
       ...(setUp.flow.kind === 'flush' || setUp.over?.flow.kind === 'flush'
         ? [supplyRemark('FLUSH_DRAW_UNCERTAIN', { lowLpm: drawn.lowLpm, highLpm: drawn.highLpm })]
         : []),
       ...(drawn.airLpm > 0 ? [supplyRemark('BLEND_NEEDS_AIR', { airLpm: drawn.airLpm })] : []),
     ],
   }
+}
+
+/** The shelf’s row of a source may say that no bias flow adds to what it uses; anything else leaves it open. */
+function saysNoBiasFlow(source: SourceRow & Pick<ShelfSource, 'biasFlowAddsToUse'>): boolean {
+  return source.biasFlowAddsToUse === 'no'
 }
 
 /** What is drawn when the meters stand at `meterU` of what is not known of them, 0–1; for simulations. Valid as gasDrawn. */

@@ -81,8 +81,7 @@ export function legAnswer(leg: PlannedLeg, fromMinute: number, context: LegConte
   }
   const onNow = carriedOnNow(context.setUp, leg)
   const setUp = setUpOfOnNow(onNow, context.shelf, context.body)
-  const isBiasNone = isBiasNoneByShelf(leg, context)
-  const beside = isBiasNone ? { ...context.beside, biasFlowLpm: 0 } : context.beside
+  const { beside } = context
   const drawn = gasDrawn({ setUp, barometricKpa, beside })
   const up = stepUp(setUp)
   const worst = up === null ? drawn : gasDrawn({ setUp: up, barometricKpa, beside })
@@ -96,7 +95,6 @@ export function legAnswer(leg: PlannedLeg, fromMinute: number, context: LegConte
     effectiveO2Fraction: fractionOf(setUp, barometricKpa, context),
     remarks: [
       ...drawn.remarks,
-      ...(isBiasNone ? [supplyRemark('BIAS_FLOW_NONE_BY_SHELF')] : []),
       ...(onNow === context.setUp ? [] : [supplyRemark('MOVED_TO_CYLINDER')]),
       ...(hasStep(onNow, context.shelf) ? [] : [supplyRemark('STEP_NOT_ON_REGULATOR')]),
       ...(up === null ? [supplyRemark('NO_HIGHER_STEP')] : []),
@@ -124,12 +122,6 @@ export function legChain(
     barometricKpa: context.startKpa,
     ...(wardId === undefined ? {} : { wardId }),
   })
-}
-
-/** Nothing typed, and the shelf says of the chain's ventilator that no bias flow adds to what it uses. */
-function isBiasNoneByShelf({ chain }: PlannedLeg, { beside }: LegContext): boolean {
-  const says = chain?.kind === 'chain' ? chain.biasFlowAddsToUse : null
-  return says === 'no' && beside.biasFlowLpm === undefined
 }
 
 /** The leg as the reckoning of needs and change-overs takes it. */

@@ -6,7 +6,7 @@ import { say, translated } from './say.ts'
 
 export const CHAIN_TAKEN_TEXT = {
   heading: () => say('From the chain of parts'),
-  tubeNotKnown: () => say('not known: type it'),
+  tubeNotKnown: () => say('not known; type its length'),
 } as const
 
 /** "From the chain: 2.1 m of tube, 4.8 mm wide." and what else counts. */

@@ -14,6 +14,7 @@ import {
 import { durationText } from '../../words/number-text.ts'
 import { supplyTexts } from '../../words/supply-text.ts'
 import { drawText } from '../../words/supply-value.ts'
+import type { GasUnits } from '../../words/supply-value.ts'
 import { textOfNumber } from '../case/typed-number.ts'
 import { ChoiceField } from '../parts/choice-field.tsx'
 import { Facts } from '../parts/facts.tsx'
@@ -139,6 +140,16 @@ function PlaceChoice(props: { readonly texts: Texts; readonly onChoose: (texts: 
   )
 }
 
+/** A mask laid aside is told of once: as it runs, or as a case to think of. */
+function mindLines(
+  { asideLpm = 0 }: RoomQuestion,
+  { remarks }: RoomCourse,
+  units: GasUnits,
+): readonly string[] {
+  const texts = supplyTexts(remarks, units)
+  return asideLpm > 0 ? texts : [...texts, ROOM_TEXT.aside()]
+}
+
 function RoomResult(props: { readonly question: RoomQuestion; readonly course: RoomCourse }) {
   const { question, course } = props
   const units = useGasUnits()
@@ -173,7 +184,7 @@ function RoomResult(props: { readonly question: RoomQuestion; readonly course: R
       </section>
       <section className="section">
         <h2>{ROOM_TEXT.mind()}</h2>
-        <Lines lines={[...supplyTexts(course.remarks, units), ROOM_TEXT.aside()]} />
+        <Lines lines={mindLines(question, course, units)} />
       </section>
       <Fold heading={GAS_TEXT.assumptions()} level={2}>
         <Lines lines={roomBasisLines(question)} />

@@ -90,10 +90,8 @@ function ScannerFields(props: { readonly form: GasForm; readonly plan: TransferP
     <fieldset className="group">
       <legend>{TRANSFER_TEXT.scanner()}</legend>
       <div className="group-fields">
-        <div className="pair">
-          <GasChoice form={told} name="regulator" choices={safetyChoices()} />
-          <GasChoice form={told} name="flowmeter" choices={safetyChoices()} />
-        </div>
+        <GasChoice form={told} name="regulator" choices={safetyChoices()} />
+        <GasChoice form={told} name="flowmeter" choices={safetyChoices()} />
         <div className="pair">
           <GasNumber form={form} name="tubeLengthM" unit="m" />
           <GasNumber form={form} name="tubeBoreMm" unit="mm" />

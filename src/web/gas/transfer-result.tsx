@@ -186,16 +186,23 @@ function SetUps({ request, answer, clock }: TransferResultProps & { readonly clo
   )
 }
 
-const URGENT = ['RUNS_OUT_ON_THE_WAY', 'RESERVE_NOT_COVERED', 'STORE_TOO_SMALL'] as const
+/** A draw that is only a lower bound makes every time above too late. */
+const URGENT = [
+  'RUNS_OUT_ON_THE_WAY',
+  'RESERVE_NOT_COVERED',
+  'STORE_TOO_SMALL',
+  'BIAS_FLOW_UNKNOWN',
+] as const
 const isUrgent = ({ code }: { readonly code: string }): boolean =>
   URGENT.some((urgent) => urgent === code)
 
 function Urgent({ plan, units }: { readonly plan: TransferPlan; readonly units: GasUnits }) {
-  const urgent = plan.remarks.filter(isUrgent)
+  const ofLegs = plan.legs.flatMap(({ remarks }) => remarks)
+  const urgent = [...plan.remarks, ...ofLegs].filter(isUrgent)
   if (urgent.length === 0) return null
   return (
     <div className="must-act" role="alert">
-      {supplyTexts(urgent, units).map((text) => (
+      {[...new Set(supplyTexts(urgent, units))].map((text) => (
         <p key={text}>{text}</p>
       ))}
     </div>
