@@ -110,7 +110,7 @@ describe('oxwright sheet', () => {
   it('has the steps of the humidifier asked for, in its address too', () => {
     const { code, out } = cli(['sheet', CASE, ...MASK, '--humidifier', 'bubble', ...FEW, ...AT])
     expect(code).toBe(EXIT.ok)
-    expect(out).toMatch(/Humidifier: bubble humidifier[^]*Bubble bottle: sterile water/)
+    expect(out).toMatch(/Humidifier: Bubble humidifier[^]*Bubble bottle: sterile water/)
     const { fragment } = jsonOf([CASE, ...MASK, '--humidifier', 'bubble'])
     const read = readFragment(fragment)
     expect(read.ok && read.request.humidification).toBe('bubble')

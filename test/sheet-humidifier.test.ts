@@ -61,7 +61,8 @@ describe('a sheet with the humidifier chosen', () => {
       expect.arrayContaining(['BUBBLE_WATER', 'BUBBLE_RELIEF', 'WATER_LEVEL', 'DRAIN_WATER']),
     )
     expect(partsOf(sheet)).toMatch(/Flowmeter .* – Bubble humidifier – /)
-    expect(sheet.water?.emptyAt).not.toBeNull()
+    // A full bottle lasts for days at 6 L/min, and its water is changed before.
+    expect(sheet.water?.emptyAt).toBeNull()
     // Both guidelines are told, as they differ [Piraino2022, ODriscoll2017].
     expect(sheet.humidity.map(({ code }) => code)).toEqual([
       'CONSIDER_ABOVE_4_LPM',
@@ -94,7 +95,9 @@ describe('a sheet with the humidifier chosen', () => {
   })
 
   it('wets a catheter behind the nose unless dry gas was chosen', () => {
-    expect(codesOf(sheetWith(CATHETER))).toContain('BUBBLE_WATER')
+    const wet = sheetWith(CATHETER)
+    expect(codesOf(wet)).toContain('BUBBLE_WATER')
+    expect(wet.humidity.map(({ code }) => code)).toContain('CATHETER_NEEDS_HUMIDITY')
     const dry = sheetWith(CATHETER, 'none')
     expect(codesOf(dry)).not.toContain('BUBBLE_WATER')
     expect(dry.humidity.map(({ code }) => code)).toContain('CATHETER_NEEDS_HUMIDITY')

@@ -5,6 +5,7 @@ import { PAPERS, sheetPdf } from '../src/files/sheet-pdf.ts'
 import type { Paper } from '../src/files/sheet-pdf.ts'
 import { DEMO_SHELF } from '../src/kit/demo-shelf/demo-shelf.ts'
 import { writeFragment } from '../src/sheet/fragment.ts'
+import type { SheetRequest } from '../src/sheet/fragment.ts'
 import { sheetPage } from '../src/words/sheet-text.ts'
 import type { SheetPage } from '../src/words/sheet-text.ts'
 import { readPdf, textOfPdf } from './support/pdf-text.ts'
@@ -18,8 +19,28 @@ const MARGIN_PT = 24
 /** About 2.6 mm: what is smaller nobody reads at a bed. No text of the sheet is smaller, not the last line either. */
 const TYPE_PT_MIN = 7.5
 
+function pageOf(request: SheetRequest, state: 'counts' | 'past' = 'counts'): SheetPage {
+  return sheetPage({ sheet: sheetFor(request), shelf: DEMO_SHELF, state })
+}
+
 function pageFor(example: string, setUpId: string, state: 'counts' | 'past' = 'counts'): SheetPage {
-  return sheetPage({ sheet: sheetFor(requestFor(example, setUpId)), shelf: DEMO_SHELF, state })
+  return pageOf(requestFor(example, setUpId), state)
+}
+
+type Printed = ReturnType<typeof readPdf>
+
+/** One page of its paper, its fonts inside, nothing outside the margins, nothing too small to read. */
+function expectWhole(pdf: Printed, paper: Paper): void {
+  expect(pdf.pages).toBe(1)
+  expect([pdf.widthPt, pdf.heightPt]).toEqual(SIZE_PT[paper])
+  expect(pdf.isFontEmbedded).toBe(true)
+  for (const run of pdf.runs) {
+    expect(run.sizePt).toBeGreaterThanOrEqual(TYPE_PT_MIN)
+    expect(run.leftPt).toBeGreaterThanOrEqual(MARGIN_PT - 1)
+    expect(run.leftPt).toBeLessThan(pdf.widthPt - MARGIN_PT)
+    expect(run.topPt).toBeGreaterThanOrEqual(MARGIN_PT)
+    expect(run.topPt).toBeLessThan(pdf.heightPt - MARGIN_PT)
+  }
 }
 
 /** All that is said on it. */
@@ -44,27 +65,26 @@ function saidOn(page: SheetPage): readonly string[] {
 const bare = (text: string): string => text.replaceAll(/\s/g, '')
 
 describe('a bedside sheet on paper', () => {
-  it.each(PRINTED)('stands on one page, whole, readable, of %s on %s', async (example, setUpId) => {
-    const request = requestFor(example, setUpId)
-    const page = pageFor(example, setUpId)
+  it.each(PRINTED)('stands on one page, whole, readable, of %s on %s', async (...printed) => {
+    const request = requestFor(...printed)
+    const page = pageOf(request)
     const qr = qrCode(`https://oxwright.ward.example/sheet#${writeFragment(request)}`)
     for (const paper of PAPERS) {
       const pdf = readPdf(await sheetPdf({ page, qr, paper, language: 'en' }))
-      expect(pdf.pages).toBe(1)
-      expect([pdf.widthPt, pdf.heightPt]).toEqual(SIZE_PT[paper])
-      expect(pdf.isFontEmbedded).toBe(true)
+      expectWhole(pdf, paper)
       const all = bare(textOfPdf(pdf))
       expect(saidOn(page).filter((said) => !all.includes(bare(said)))).toEqual([])
-      for (const run of pdf.runs) {
-        expect(run.sizePt).toBeGreaterThanOrEqual(TYPE_PT_MIN)
-        expect(run.leftPt).toBeGreaterThanOrEqual(MARGIN_PT - 1)
-        expect(run.leftPt).toBeLessThan(pdf.widthPt - MARGIN_PT)
-        expect(run.topPt).toBeGreaterThanOrEqual(MARGIN_PT)
-        expect(run.topPt).toBeLessThan(pdf.heightPt - MARGIN_PT)
-      }
       const step = pdf.runs.find(({ text }) => text.startsWith('Clean'))
       expect(step).toBeDefined()
     }
+  })
+
+  it('keeps a number and its unit on one line', async () => {
+    const page = pageFor('cannula-under-mask', 'cannula-under-mask/adult@wall-15#6+10')
+    const pdf = readPdf(await sheetPdf({ page, qr: null, paper: 'letter', language: 'en' }))
+    const lines = pdf.runs.map(({ text }) => text.trim())
+    expect(lines.filter((text) => /^(?:L\/)?min\b|^L\/min|\d–$|L\/$/.test(text))).toEqual([])
+    expect(textOfPdf(pdf)).toContain('1–15 L/min')
   })
 
   it('prints signs beyond plain letters', async () => {

@@ -47,6 +47,9 @@ const isHeated = (subject: SheetSubject): boolean =>
   isMixed(subject) && subject.humidifier !== 'exchanger'
 const needsMains = (subject: SheetSubject): boolean =>
   isHeated(subject) || ['ventilator', 'concentrator'].includes(kind(subject))
+const isSmall = ({ about }: SheetSubject): boolean => about.patient.ageYears < 2
+const isProngs = (subject: SheetSubject): boolean =>
+  ['nasal-cannula', 'nasal-high-flow', 'cannula-under-mask'].includes(family(subject))
 const always = (): boolean => true
 
 const REQUIREMENTS: readonly Requirement[] = [
@@ -67,7 +70,7 @@ const REQUIREMENTS: readonly Requirement[] = [
     name: 'five minutes',
     when: always,
     phase: 'verify',
-    says: /stay 5 minutes: the patient first/i,
+    says: /stay 5 minutes after each change: the patient first/i,
   },
   {
     name: 'no change without a new sheet',
@@ -313,7 +316,10 @@ const REQUIREMENTS: readonly Requirement[] = [
   },
   {
     name: 'water in the hose drained away',
-    when: (s) => isMixed(s) || kind(s) === 'jet-nebuliser',
+    when: (s) =>
+      isMixed(s) ||
+      kind(s) === 'jet-nebuliser' ||
+      ['bubble', 'collar'].includes(s.humidifier ?? ''),
     phase: 'each-shift',
     says: /drain water.*away from the patient/i,
   },
@@ -328,6 +334,69 @@ const REQUIREMENTS: readonly Requirement[] = [
     when: (s) => s.humidifier === 'bubble',
     phase: 'prepare',
     says: /bubble bottle: sterile water/i,
+  },
+  {
+    name: 'water of a collar',
+    when: (s) => s.humidifier === 'collar',
+    phase: 'prepare',
+    says: /mist for the collar: sterile water between the marks, dated/i,
+  },
+  {
+    name: 'air meter of a collar at the air outlet',
+    when: (s) => s.humidifier === 'collar',
+    phase: 'prepare',
+    says: /air meter of the mist: outlet that is named air.*never the mask/i,
+  },
+  {
+    name: 'mist of a collar seen',
+    when: (s) => s.humidifier === 'collar',
+    phase: 'verify',
+    says: /mist seen at the collar/i,
+  },
+  {
+    name: 'hose of a collar below the patient',
+    when: (s) => s.humidifier === 'collar',
+    phase: 'fit',
+    says: /hose lower than the patient/i,
+  },
+  {
+    name: 'water of any vessel looked at',
+    when: (s) =>
+      isHeated(s) ||
+      kind(s) === 'jet-nebuliser' ||
+      ['bubble', 'collar'].includes(s.humidifier ?? ''),
+    phase: 'each-shift',
+    says: /water level; sterile water, dated/i,
+  },
+  {
+    name: 'air meter of a collar taken out',
+    when: (s) => s.humidifier === 'collar',
+    phase: 'each-shift',
+    says: /take the air meter out/i,
+  },
+  {
+    name: 'flow of a mask over a cannula named',
+    when: (s) => family(s) === 'cannula-under-mask',
+    phase: 'verify',
+    says: /flow of the mask never below [45] L\/min: expired gas/i,
+  },
+  {
+    name: 'feeding tube and the other nostril',
+    when: (s) => isNose(s) && s.about.patient.changes.includes('feeding-tube'),
+    phase: 'fit',
+    says: /other nostril/i,
+  },
+  {
+    name: 'head of a small child lies straight',
+    when: isSmall,
+    phase: 'fit',
+    says: /head straight, neck neither bent/i,
+  },
+  {
+    name: 'prongs of a small child taped',
+    when: (s) => isSmall(s) && isProngs(s),
+    phase: 'fit',
+    says: /taped to both cheeks, never round the neck/i,
   },
   {
     name: 'relief valve',
@@ -499,6 +568,8 @@ describe('every set-up of the demo shelf', () => {
       expect(/\bbag before fitting|bag never collapses/i.test(text)).toBe(isBag(subject))
       expect(/dial at 0|dial at 1/i.test(text) && kind(subject) === 'blender').toBe(false)
       expect(/inner cannula out, cleaned/i.test(text)).toBe(hasTube(subject))
+      if (isSmall(subject)) expect(text).not.toMatch(/sitting up|slide under the chin/i)
+      expect(/collar/i.test(text)).toBe(subject.humidifier === 'collar')
       expect(/mL\/min/.test(text)).toBe(subject.candidate.setUp.source.id === 'wall-200-ml')
     }
   })

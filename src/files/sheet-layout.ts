@@ -1,6 +1,7 @@
 // Where each part of a bedside sheet stands on paper, as blocks for the PDF writer: settings in large type on top, steps in two columns, signature below. Leaves out fonts and paper.
 import type { Column, Content } from 'pdfmake/interfaces.js'
 import type { SheetFact, SheetList, SheetPage } from '../words/sheet-text.ts'
+import { wholeRuns } from '../words/whole-runs.ts'
 import { qrSvg } from './qr-code.ts'
 import type { QrCode } from './qr-code.ts'
 
@@ -9,11 +10,8 @@ const TYPE = { small: 8.6, text: 8.6, name: 9.4, value: 13, number: 20, title: 1
 const GAP_PT = 4
 const COLUMN_GAP_PT = 12
 const QR_PT = 104
-/** About as many letters as a column of text holds in one line; only for parting the lists evenly. */
-const LINE_LETTERS = 66
-
-/** Values no longer than this stay on one line, so that no number parts from its unit. */
-const SHORT_LETTERS = 14
+/** About as many letters as a column of text holds in one line at scale 1; only for parting the lists evenly. */
+const LINE_LETTERS = 68
 
 interface Sized {
   readonly scale: number
@@ -27,6 +25,7 @@ export function sheetContent(
   const sized = { scale }
   return [
     head(page, qr, sized),
+    settings(page, sized),
     ...page.clocks.map((fact) => factLine(fact, sized, TYPE.name)),
     rule(sized),
     stepColumns(page, sized),
@@ -42,7 +41,14 @@ function pt(size: number, { scale }: Sized): number {
 }
 
 function text(said: string, size: number, sized: Sized, more: object = {}): Content {
-  return { text: said, fontSize: pt(size, sized), ...more }
+  return { text: runsOf(said), fontSize: pt(size, sized), ...more }
+}
+
+/** A number never parts from its unit. */
+function runsOf(said: string): { text: string; noWrap?: true }[] {
+  return wholeRuns(said).map(({ text: run, isWhole }) =>
+    isWhole ? { text: run, noWrap: true } : { text: run },
+  )
 }
 
 function head(page: SheetPage, qr: QrCode | null, sized: Sized): Content {
@@ -50,7 +56,7 @@ function head(page: SheetPage, qr: QrCode | null, sized: Sized): Content {
     columns: [
       {
         width: '*',
-        stack: [who(page, sized), state(page, sized), settings(page, sized), number(page, sized)],
+        stack: [who(page, sized), state(page, sized), number(page, sized)],
       },
       codeBlock(page, qr, sized),
     ],
@@ -87,11 +93,8 @@ function settings(page: SheetPage, sized: Sized): Content {
     columns: page.settings.map((fact) => ({
       width: 'auto' as const,
       stack: [
-        text(fact.name, TYPE.small, sized),
-        text(fact.value, TYPE.value, sized, {
-          bold: true,
-          noWrap: fact.value.length <= SHORT_LETTERS,
-        }),
+        text(fact.name, TYPE.small, sized, { noWrap: true }),
+        text(fact.value, TYPE.value, sized, { bold: true }),
       ],
     })),
     columnGap: COLUMN_GAP_PT,
@@ -106,7 +109,7 @@ function number(page: SheetPage, sized: Sized): Content {
       {
         width: 'auto',
         stack: [
-          text(fraction.name, TYPE.small, sized),
+          text(fraction.name, TYPE.small, sized, { noWrap: true }),
           text(fraction.value, TYPE.number, sized, { bold: true, noWrap: true }),
         ],
       },
@@ -126,7 +129,7 @@ function number(page: SheetPage, sized: Sized): Content {
 
 function factLine(fact: SheetFact, sized: Sized, size: number = TYPE.text): Content {
   return {
-    text: [{ text: `${fact.name}: `, bold: true }, fact.value],
+    text: [{ text: `${fact.name}: `, bold: true }, ...runsOf(fact.value)],
     fontSize: pt(size, sized),
     margin: [0, pt(1.5, sized), 0, 0],
   }
@@ -135,7 +138,7 @@ function factLine(fact: SheetFact, sized: Sized, size: number = TYPE.text): Cont
 /** All lists in order, parted where both columns come out about as long. */
 function stepColumns(page: SheetPage, sized: Sized): Content {
   const lists = [...page.phases, page.watch, page.call, page.cautions]
-  const [left, right] = evenParts(lists)
+  const [left, right] = evenParts(lists, sized)
   const column = (part: readonly SheetList[]): Column => ({
     width: '*',
     stack: part.map((list) =>
@@ -161,10 +164,11 @@ const PART_LINES_MIN = 2
 
 function evenParts(
   lists: readonly SheetList[],
+  sized: Sized,
 ): readonly [readonly SheetList[], readonly SheetList[]] {
   const cuts = lists.flatMap((_, at) => cutsOf(lists, at))
   const longer = ([left, right]: (typeof cuts)[number]): number =>
-    Math.max(heightOf(left), heightOf(right))
+    Math.max(heightOf(left, sized), heightOf(right, sized))
   return cuts.reduce((best, cut) => (longer(cut) < longer(best) ? cut : best), [lists, []])
 }
 
@@ -192,12 +196,19 @@ function cutsOf(
   ]
 }
 
-function heightOf(lists: readonly SheetList[]): number {
-  const lines = lists.flatMap((list) =>
-    list.lines.map((line) => Math.ceil(line.length / LINE_LETTERS) + 0.1),
-  )
-  return lines.reduce((sum, count) => sum + count, HEADING_LINES * lists.length)
+/** In lines. */
+function heightOf(lists: readonly SheetList[], { scale }: Sized): number {
+  const letters = LINE_LETTERS / scale
+  const heights = lists.map(({ id, lines }) => {
+    const inLines = lines.map((line) => Math.ceil(line.length / letters) + 0.1)
+    const frame = id === FRAMED_LIST ? FRAME_LINES : 0
+    return inLines.reduce((sum, count) => sum + count, HEADING_LINES + frame)
+  })
+  return heights.reduce((sum, count) => sum + count, 0)
 }
+
+/** Height that a frame adds, and what its narrower lines need more. */
+const FRAME_LINES = 2
 
 function listBlock(list: SheetList, sized: Sized): Content {
   const hasBoxes = !PLAIN_LISTS.includes(list.id)

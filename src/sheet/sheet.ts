@@ -159,6 +159,7 @@ function sheetOf(
     goal: about.goal,
     ...(holdsPerMin === null ? {} : { holdsPerMin }),
   })
+  const steps = stepsFor(facts)
   const validity = sheetValidity({ request, facts })
   const { readAt } = request
   const cylinder = sheetCylinder({ request, setUp, barometricKpa: plan.barometricPressureKpa })
@@ -179,16 +180,16 @@ function sheetOf(
     chance: ranked.chance,
     holdsUntil,
     oxygenUsedLpm: ranked.oxygenUsedLpm,
-    steps: stepsFor(facts).map((step) => ({
+    steps: steps.map((step) => ({
       ...saidRow(step, values),
       phase: step.phase,
       place: step.place,
     })),
-    watch: ranked.watch,
+    watch: unsaid(ranked.watch, steps),
     call: said(CALL_ROWS, facts, values),
     emergency: plan.emergency,
-    cautions: cautionsOf(plan, ranked),
-    humidity: (joined.kind === 'chain' ? joined.humidity : null) ?? ranked.humidity,
+    cautions: unsaid([...plan.cautions, ...ranked.remarks], steps),
+    humidity: humidityOf(joined, ranked),
     chain: chain === null ? null : partLabels(chain),
     missing: joined.kind === 'chain' ? joined.missing : [],
     humidifier: facts.humidifier,
@@ -218,21 +219,49 @@ function saidRow(row: Row, values: SheetValues): Remark & Provenance {
   }
 }
 
-/** Cautions that steps say already, for this very set-up; the mark of an unchecked family stands beside its number. */
-const SAID_BY_STEPS: readonly string[] = [
-  'FIRE',
-  'NOT_CHECKED_AGAINST_MEASUREMENTS',
-  'REMOVE_IF_GAS_FAILS',
-  'FILL_BAG_FIRST',
-  'EXCHANGER_OFF_WHILE_NEBULISED',
-  'LOW_FLOW_REBREATHING',
-  'VENTILATOR_GIVES_NO_BREATHS',
-  'NEEDS_BOTH_GASES',
-  'CYLINDER_RUNS_OUT',
-  'FLUSH_WIDE_SPREAD',
-  'HEATER_OFF_WHEN_FLOW_STOPS',
+/** What the plan says of airway and patient, whatever wets the gas. */
+const WHATEVER_WETS: readonly string[] = [
+  'BYPASSED_NEVER_DRY',
+  'CATHETER_NEEDS_HUMIDITY',
+  'CHILD_POLICY_COUNTS',
+  'ENTRAINED_ROOM_AIR_BRINGS_WATER',
 ]
 
-function cautionsOf(plan: Plan, ranked: RankedSetUp): readonly Remark[] {
-  return [...plan.cautions, ...ranked.remarks].filter(({ code }) => !SAID_BY_STEPS.includes(code))
+/** As the plan has it; with another humidifier than the set-up's own, what holds for that one. */
+function humidityOf(
+  joined: Exclude<SheetChain, HumidifierRefused>,
+  { humidity }: RankedSetUp,
+): readonly Remark[] {
+  const chosen = joined.kind === 'chain' ? joined.humidity : null
+  if (chosen === null) return humidity
+  return [...humidity.filter(({ code }) => WHATEVER_WETS.includes(code)), ...chosen]
+}
+
+/** Cautions and things to watch that a step says already, and which step; null: what every sheet says or is, a mark beside its number or an interface that stays on. */
+const SAID_BY_STEP: Readonly<Record<string, string | null>> = {
+  NOT_CHECKED_AGAINST_MEASUREMENTS: null,
+  BLOW_BY_NO_NUMBER: null,
+  FIRE: 'FIRE_CLEAR',
+  REMOVE_IF_GAS_FAILS: 'MASK_OFF_AT_ONCE',
+  FILL_BAG_FIRST: 'FILL_BAG',
+  EXCHANGER_OFF_WHILE_NEBULISED: 'EXCHANGER_OFF_FOR_DRUG',
+  LOW_FLOW_REBREATHING: 'NEVER_BELOW_MINIMUM',
+  VENTILATOR_GIVES_NO_BREATHS: 'VENTILATOR_NO_BREATHS',
+  NEEDS_BOTH_GASES: 'BOTH_GASES',
+  CYLINDER_RUNS_OUT: 'CYLINDER_EACH_HOUR',
+  FLUSH_WIDE_SPREAD: 'METER_FLUSH',
+  HEATER_OFF_WHEN_FLOW_STOPS: 'HEATER_OFF',
+  PACO2_NOT_PREDICTABLE: 'BLOOD_GAS_DUE',
+  GOAL_BLOOD_GAS: 'BLOOD_GAS_DUE',
+  BLOOD_GAS_30_60: 'BLOOD_GAS_DUE',
+  WATCH_FIVE_MINUTES: 'STAY_FIVE_MINUTES',
+  WATCH_BAG: 'BAG_NEVER_COLLAPSES',
+  DRAIN_CONDENSATE: 'DRAIN_WATER',
+}
+
+function unsaid(remarks: readonly Remark[], steps: readonly Step[]): readonly Remark[] {
+  return remarks.filter(({ code }) => {
+    const by = SAID_BY_STEP[code]
+    return by === undefined || (by !== null && !steps.some(({ id }) => id === by))
+  })
 }

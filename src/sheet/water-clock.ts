@@ -18,7 +18,7 @@ export interface SheetWater {
   readonly notMeasured: Shortfall['notMeasured']
   /** Guidelines or local policies differ about what is wanted. */
   readonly isDisputed: boolean
-  /** The earliest at which a vessel filled when the sheet was made may be empty; null where none holds water. */
+  /** The earliest at which a vessel filled when the sheet was made may be empty; null where none holds water, and where it lasts longer than a day, as its water is changed before. */
   readonly emptyAt: string | null
 }
 
@@ -45,10 +45,13 @@ export function sheetWater(question: {
     verdict: shortfall.verdict,
     notMeasured: shortfall.notMeasured,
     isDisputed: requirement.isDisputed,
-    emptyAt: refillAfterHours === null ? null : clockOf(request.madeAt, refillAfterHours.low),
+    emptyAt: emptyAt(request.madeAt, refillAfterHours?.low ?? null),
   }
 }
 
-function clockOf(madeAt: string, hours: number): string {
+const HOURS_PER_DAY = 24
+
+function emptyAt(madeAt: string, hours: number | null): string | null {
+  if (hours === null || hours > HOURS_PER_DAY) return null
   return wallText(laterBy(wallTime(madeAt, 'madeAt'), hours * MINUTES_PER_HOUR))
 }

@@ -61,7 +61,7 @@ export const WATCH_TEXTS: RemarkTexts = {
     say('stay and watch saturation and breathing for 5 minutes after each change'),
   BLOOD_GAS_30_60: () => say('blood gas within 30–60 minutes'),
   WATCH_BAG: () => say('the bag stays at least part filled on every breath'),
-  WATCH_NOSE_AND_EARS: () => say('skin at nose and ears, dryness, prongs still in the nose'),
+  WATCH_NOSE_AND_EARS: () => say('skin at nose and ears, dryness, prongs or catheter in place'),
   WATCH_SKIN_UNDER_MASK: () => say('skin under the mask, the seal, vomiting'),
   WATCH_SECRETIONS: () => say('secretions, the tube clear, gas warm and wet'),
   WATCH_BOX_CO2: () =>
@@ -77,7 +77,7 @@ export const WATCH_TEXTS: RemarkTexts = {
 export const HUMIDITY_TEXTS: RemarkTexts = {
   DRY_LOW_FLOW_USUALLY_FINE: () => say('low flow into a working nose: no humidifier called for'),
   CONSIDER_ABOVE_4_LPM: () => say('above 4 L/min: one guideline considers a humidifier'),
-  BUBBLE_ADVISED_AGAINST: () => say('another guideline advises against bubble bottles'),
+  BUBBLE_ADVISED_AGAINST: () => say('a guideline advises against bubble bottles'),
   CHILD_POLICY_COUNTS: () => say('no agreed threshold for children: local policy counts'),
   CATHETER_NEEDS_HUMIDITY: () => say('the tip lies behind the nose: humidify at every flow'),
   BYPASSED_NEVER_DRY: () => say('bypassed upper airway: never dry gas'),

@@ -8,20 +8,16 @@ import { fractionText, numberText } from './number-text.ts'
 import { say } from './say.ts'
 import { flowStepText, ownLabel, sourceText } from './set-up-text.ts'
 import type { SheetFact } from './sheet-text.ts'
+import { started } from './sheet-value.ts'
 
 export function settingFacts(options: {
   readonly sheet: Pick<Sheet, 'setUp' | 'humidifier' | 'hasExchangerPart'>
   readonly shelf: Pick<Shelf, 'interfaces' | 'sources'>
 }): readonly SheetFact[] {
   const { setUp } = options.sheet
-  const label = ownLabel(setUp, options.shelf)
-  const family = FAMILY_NAMES[setUp.family]
   return [
-    {
-      name: say('Interface'),
-      value: label === '' ? family : say('{family}: {label}', { family, label }),
-    },
-    { name: say('Size'), value: SIZE_NAMES[setUp.size] },
+    { name: say('Interface'), value: interfaceText(setUp, options.shelf) },
+    { name: say('Size'), value: started(SIZE_NAMES[setUp.size]) },
     { name: say('Source'), value: sourceText(setUp.source) },
     ...(setUp.setO2Fraction === null
       ? []
@@ -43,9 +39,25 @@ function humidifierFacts({
   hasExchangerPart,
 }: Pick<Sheet, 'humidifier' | 'hasExchangerPart'>): readonly SheetFact[] {
   const name = say('Humidifier')
-  if (hasExchangerPart) return [{ name, value: HUMIDIFIER_NAMES.exchanger }]
+  if (hasExchangerPart) return [{ name, value: started(HUMIDIFIER_NAMES.exchanger) }]
   if (humidifier === 'none' || humidifier === 'aerosol') return []
-  return [{ name, value: HUMIDIFIER_NAMES[humidifier] }]
+  return [{ name, value: started(HUMIDIFIER_NAMES[humidifier]) }]
+}
+
+/** By its own label where the shelf holds more than one of the family; the family before it where the label does not tell it. */
+function interfaceText(setUp: SetUp, shelf: Pick<Shelf, 'interfaces'>): string {
+  const label = ownLabel(setUp, shelf)
+  const family = FAMILY_NAMES[setUp.family]
+  if (label === '') return started(family)
+  return tells(label, family)
+    ? started(label)
+    : started(say('{family}: {label}', { family, label }))
+}
+
+/** All words of the name, none shorter than four letters, stand in the label. */
+function tells(label: string, name: string): boolean {
+  const words = name.toLowerCase().match(/\p{L}{4,}/gu) ?? []
+  return words.every((word) => label.toLowerCase().includes(word))
 }
 
 const ML_PER_L = 1000

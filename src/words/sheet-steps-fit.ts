@@ -7,6 +7,8 @@ import { flowOf } from './sheet-value.ts'
 
 export const FIT_STEP_TEXTS: RemarkTexts = {
   EXPLAIN: () => say('Say what you do; sitting up if that is allowed.'),
+  EXPLAIN_TO_PARENTS: () =>
+    say('Tell the parents what you do; head straight, neck neither bent nor overstretched.'),
   EXCHANGER_OFF_FOR_DRUG: () =>
     say('Drug being nebulised: exchanger off meanwhile, back on afterwards.'),
   EXCHANGER_OFF_FIRST: () =>
@@ -27,6 +29,8 @@ export const FIT_STEP_TEXTS: RemarkTexts = {
   HOSE_WITHOUT_TRAP: () => say('Hose lower than the patient, in no loop where water gathers.'),
   PRONGS_IN: () =>
     say('Prongs curve down into the nose; tube over the ears, slide under the chin.'),
+  PRONGS_TAPED: () =>
+    say('Prongs curve down into the nose; tube taped to both cheeks, never round the neck.'),
   PRONGS_HALF: () => say('Prongs fill no more than half of each nostril.'),
   CATHETER_DEPTH: () =>
     say(
@@ -51,6 +55,8 @@ export const FIT_STEP_TEXTS: RemarkTexts = {
     say('Pads under tube or strap at the ears; glasses and hearing aids stay on.'),
   FEEDING_TUBE_BESIDE: () =>
     say('Feeding tube: oxygen into the other nostril if possible; feel for a leak beside it.'),
+  FEEDING_TUBE_UNDER_RIM: () =>
+    say('Feeding tube under the rim: nothing presses on it; feel for a leak beside it.'),
   SEAL_WITH_BEARD: () =>
     say('Beard or no teeth: dentures in if safe; feel for the leak at the rim.'),
   PRONE_NO_PRESSURE: () => say('Prone: no strap, tube or rim under eye, ear or cheek.'),

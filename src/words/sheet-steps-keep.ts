@@ -8,7 +8,7 @@ import { settingText } from './sheet-value.ts'
 export const VERIFY_STEP_TEXTS: RemarkTexts = {
   STAY_FIVE_MINUTES: () =>
     say(
-      'Stay 5 minutes: the patient first, then saturation, rate, effort, alertness. Write it down.',
+      'Stay 5 minutes after each change: the patient first, then saturation, rate, effort, alertness. Write it down.',
     ),
   SATURATION_IN_GOAL: (v) =>
     say('Saturation {range}. Below: check set-up and probe first. Above: step down.', {
@@ -25,6 +25,10 @@ export const VERIFY_STEP_TEXTS: RemarkTexts = {
     say('Bag never collapses: part filled even at the end of each breath in. If not, more flow.'),
   NEVER_BELOW_MINIMUM: (v) =>
     say('Never below {flow}: expired gas would be breathed again.', { flow: minimum(v) }),
+  MASK_NEVER_BELOW_MINIMUM: (v) =>
+    say('Flow of the mask never below {flow}: expired gas would be breathed again.', {
+      flow: minimum(v),
+    }),
   NEVER_BELOW_PRINTED: (v) =>
     say(
       'Never below the printed {flow} at {setting}; rate above 30/min: up to half as much again.',
@@ -47,9 +51,13 @@ export const VERIFY_STEP_TEXTS: RemarkTexts = {
     say('The ventilator gives no breaths; no apnoea or disconnection alarm can be counted on.'),
   HEATER_TEMPERATURE: () =>
     say('Heater at its set temperature; a little mist at the end is right.'),
+  COLLAR_MIST: () => say('Mist seen at the collar. If not: water, air meter, hose.'),
   TUBE_CLEAR: () => say('Air felt moving at the neck with each breath; suction catheter passes.'),
   VOICE: () => say('Speaks and breathes out without effort; valve off for sleep.'),
-  BLOOD_GAS_DUE: () => say('Blood gas within 30–60 minutes and after every rise in oxygen.'),
+  BLOOD_GAS_DUE: () =>
+    say(
+      'Carbon dioxide cannot be predicted: blood gas within 30–60 minutes and after every rise in oxygen.',
+    ),
   COUNT_RATE: () => say('Count the rate for a full minute; can the patient be roused?'),
   BELLY_NOT_DISTENDED: () => say('Belly not distended; stomach vented as local policy says.'),
 }
@@ -71,7 +79,9 @@ export const SHIFT_STEP_TEXTS: RemarkTexts = {
     say('Concentrator: indicator content, filter clean, back-up cylinder full.'),
   WATER_LEVEL: () => say('Water level; sterile water, dated; changed as local policy says.'),
   DRAIN_WATER: () => say('Drain water in the hose away from the patient, never back.'),
-  SKIN_NOSE_EARS: () => say('Skin at nose, cheeks and ears whole; prongs still in, not blocked.'),
+  COLLAR_AIR_METER_OFF: () => say('No mist needed any more: take the air meter out of its outlet.'),
+  SKIN_NOSE_EARS: () =>
+    say('Skin at nose, cheeks and ears whole; prongs or catheter in place, not blocked.'),
   SKIN_UNDER_MASK: () => say('Skin at bridge of nose, cheeks and ears whole; face wiped dry.'),
   SKIN_ROUND_NECK: () => say('Skin under tapes and round the opening whole and dry.'),
   BOX_TURN_HEAD: () => say('Turn the head; skin at neck and ears whole; temperature in the box.'),

@@ -52,8 +52,13 @@ const PREPARE_STEP_TEXTS: RemarkTexts = {
     say('Nebuliser: sterile water between the marks, dated; dial at {setting}.', {
       setting: settingText(v),
     }),
+  COLLAR_AIR: () =>
+    say(
+      'Air meter of the mist: outlet that is named air. It feeds the collar alone, never the mask.',
+    ),
+  COLLAR_WATER: () => say('Mist for the collar: sterile water between the marks, dated.'),
   COLLAR_ON_PORTS: () =>
-    say('Collar over the air ports, mist from its own supply; ports stay free.'),
+    say('Collar round the air ports, not closing them; mist from its own supply.'),
   HEATED_READY: () =>
     say(
       'Heated humidifier: sterile water, chamber seated, probes in; heater on only with gas flowing.',

@@ -22,7 +22,7 @@ import { restsOnText } from './sheet-rests-on.ts'
 import { ROW_TEXTS } from './sheet-rows.ts'
 import { settingFacts } from './sheet-settings.ts'
 import { phaseNames, STEP_TEXTS } from './sheet-steps.ts'
-import { momentText } from './sheet-value.ts'
+import { momentText, started } from './sheet-value.ts'
 import type { RemarkTexts } from './remark-value.ts'
 
 export interface SheetFact {
@@ -82,12 +82,12 @@ export function sheetPage(options: {
     goal: goalFacts(sheet),
     clocks: clockLines(sheet),
     phases: phasesOf(sheet),
-    watch: { id: 'watch', name: say('Watch'), lines: started(sheet.watch.map(remarkText)) },
+    watch: { id: 'watch', name: say('Watch'), lines: sentences(sheet.watch.map(remarkText)) },
     call: { id: 'call', name: say('Call for help'), lines: rowTexts(sheet.call) },
     cautions: {
       id: 'cautions',
       name: say('Cautions'),
-      lines: [...started(sheet.cautions.map(remarkText)), ...STANDING_CAUTIONS],
+      lines: [...sentences(sheet.cautions.map(remarkText)), ...STANDING_CAUTIONS],
     },
     restsOn: { name: say('Rests on'), value: restsOnText(sheet) },
     code: {
@@ -218,7 +218,7 @@ function saidBy(texts: RemarkTexts, { code, values }: Pick<Remark, 'code' | 'val
   return text(values)
 }
 
-/** Remarks of a plan begin small, because they also stand inside a line. */
-function started(lines: readonly string[]): readonly string[] {
-  return lines.map((line) => `${line.slice(0, 1).toUpperCase()}${line.slice(1)}`)
+/** Remarks of a plan begin small and end without a stop, because they also stand inside a line. */
+function sentences(lines: readonly string[]): readonly string[] {
+  return lines.map((line) => (/[.?:]$/.test(line) ? started(line) : `${started(line)}.`))
 }

@@ -26,3 +26,8 @@ export function momentText(moment: string): string {
   const [day = '', clock = ''] = moment.split('T')
   return say('{clock} on {day}', { clock, day })
 }
+
+/** As it stands alone: names and remarks begin small, because they also stand inside a line. */
+export function started(text: string): string {
+  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`
+}

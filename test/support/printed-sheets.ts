@@ -2,6 +2,7 @@
 import { candidateSetUps } from '../../src/kit/build-set-ups.ts'
 import { DEMO_SHELF } from '../../src/kit/demo-shelf/demo-shelf.ts'
 import { narrowShelf } from '../../src/kit/narrow-shelf.ts'
+import type { Humidification } from '../../src/kit/shelf.ts'
 import { readCase } from '../../src/patient/read-case.ts'
 import { makePlan, MODEL_VERSION } from '../../src/planning/plan.ts'
 import type { SheetRequest } from '../../src/sheet/fragment.ts'
@@ -9,12 +10,16 @@ import { makeSheet } from '../../src/sheet/sheet.ts'
 import type { Sheet } from '../../src/sheet/sheet.ts'
 import { parsedExample } from './examples.ts'
 
-/** Example case and set-up; together they have every kind of source, opening and humidifier, and the longest lists of steps. */
-export const PRINTED: readonly (readonly [example: string, setUpId: string])[] = [
+/** Example case, set-up and humidifier; together they have every kind of source, opening and humidifier, and the longest lists of steps. */
+const CHOSEN: readonly (readonly [
+  example: string,
+  setUpId: string,
+  humidification?: Humidification,
+])[] = [
   ['nasal-cannula', 'nasal-cannula/adult@cylinder-flush#6'],
   ['simple-mask', 'simple-mask/adult@wall-15#6'],
   ['non-rebreather-mask', 'non-rebreather/adult@wall-15#15'],
-  ['entrainment-mask', 'entrainment-mask/adult@wall-15#4:0.28'],
+  ['entrainment-mask', 'entrainment-mask/adult@wall-15#4:0.28', 'collar'],
   ['tracheostomy-mask', 'tracheostomy-mask/adult@nebuliser#10:0.35'],
   ['t-piece-with-limb', 't-piece-with-limb/adult@blender-60#40:0.3'],
   ['t-piece', 't-piece/adult@ventilator#40:0.4'],
@@ -24,12 +29,22 @@ export const PRINTED: readonly (readonly [example: string, setUpId: string])[] =
   ['cannula-under-mask', 'cannula-under-mask/adult@wall-15#6+10'],
   ['tracheostomy-speaking-valve', 'tracheostomy-mask/adult@nebuliser#6:0.28'],
   ['face-tent', 'face-tent/adult@ventilator#40:0.4'],
-  ['child-asthma', 'simple-mask/child@wall-15#5'],
+  ['child-asthma', 'simple-mask/child@wall-15#5', 'bubble'],
+  ['nasal-catheter', 'nasal-catheter/infant@wall-1#0.5'],
+  ['tracheostomy-uncuffed', 'nasal-cannula/adult@wall-15#4'],
 ]
+
+export const PRINTED = CHOSEN.map(
+  ([example, setUpId, humidification]) => [example, setUpId, humidification] as const,
+)
 
 const DRAWS = 64
 
-export function requestFor(example: string, setUpId: string): SheetRequest {
+export function requestFor(
+  example: string,
+  setUpId: string,
+  humidification?: Humidification,
+): SheetRequest {
   const read = readCase(parsedExample(example))
   if (!read.ok) throw new Error(`example ${example} is refused`)
   return {
@@ -41,6 +56,7 @@ export function requestFor(example: string, setUpId: string): SheetRequest {
     ...(setUpId.includes('cylinder')
       ? { cylinder: { waterVolumeL: 2, gaugeKpa: 13_700, leftGaugeKpa: 1400 } }
       : {}),
+    ...(humidification === undefined ? {} : { humidification }),
   }
 }
 

@@ -40,14 +40,14 @@ export const EACH_SHIFT_STEPS: readonly Step[] = [
     id: 'WATER_LEVEL',
     phase,
     place: 'humidifier',
-    when: [{ humidifier: ['bubble', 'aerosol', 'heated'] }],
+    when: [{ humidifier: ['bubble', 'collar', 'aerosol', 'heated'] }],
     known: 'common-practice',
   },
   {
     id: 'DRAIN_WATER',
     phase,
     place: 'tube',
-    when: [{ feed: ['wide-bore'] }, { humidifier: ['bubble', 'aerosol', 'heated'] }],
+    when: [{ feed: ['wide-bore'] }, { humidifier: ['bubble', 'collar', 'aerosol', 'heated'] }],
     known: 'common-practice',
   },
   {
@@ -122,6 +122,14 @@ export const EACH_SHIFT_STEPS: readonly Step[] = [
       { hasExchanger: [true], opening: ['neck'], humidifier: ['none', 'bubble', 'collar'] },
     ],
     known: 'common-practice',
+  },
+  {
+    id: 'COLLAR_AIR_METER_OFF',
+    phase,
+    place: 'outlet',
+    when: [{ humidifier: ['collar'] }],
+    known: 'seen',
+    source: 'NhsAlert2016',
   },
   { id: 'DEFIBRILLATION', phase, place: 'patient', when: ALWAYS, known: 'common-practice' },
 ]

@@ -1,11 +1,31 @@
 // Steps of putting it on. Leaves out their text.
-import { ALWAYS } from '../step.ts'
 import type { Step } from '../step.ts'
 
 const phase = 'fit'
 
+/** On the face without sealing. */
+const MASKS = [
+  'simple-mask',
+  'entrainment-mask',
+  'adjustable-entrainment-mask',
+  'aerosol-mask',
+] as const
+
 export const FIT_STEPS: readonly Step[] = [
-  { id: 'EXPLAIN', phase, place: 'bed', when: ALWAYS, known: 'common-practice' },
+  {
+    id: 'EXPLAIN',
+    phase,
+    place: 'bed',
+    when: [{ isUnderTwoYears: [false] }],
+    known: 'common-practice',
+  },
+  {
+    id: 'EXPLAIN_TO_PARENTS',
+    phase,
+    place: 'bed',
+    when: [{ isUnderTwoYears: [true] }],
+    known: 'common-practice',
+  },
   {
     id: 'EXCHANGER_OFF_FIRST',
     phase,
@@ -86,21 +106,44 @@ export const FIT_STEPS: readonly Step[] = [
     id: 'HOSE_HANGS_LOW',
     phase,
     place: 'tube',
-    when: [{ feed: ['wide-bore'], hasWaterTrap: [true] }],
+    when: [
+      { feed: ['wide-bore'], hasWaterTrap: [true] },
+      { humidifier: ['collar'], hasWaterTrap: [true] },
+    ],
     known: 'common-practice',
   },
   {
     id: 'HOSE_WITHOUT_TRAP',
     phase,
     place: 'tube',
-    when: [{ feed: ['wide-bore'], hasWaterTrap: [false] }],
+    when: [
+      { feed: ['wide-bore'], hasWaterTrap: [false] },
+      { humidifier: ['collar'], hasWaterTrap: [false] },
+    ],
     known: 'common-practice',
   },
   {
     id: 'PRONGS_IN',
     phase,
     place: 'patient',
-    when: [{ family: ['nasal-cannula', 'nasal-high-flow', 'cannula-under-mask'] }],
+    when: [
+      {
+        family: ['nasal-cannula', 'nasal-high-flow', 'cannula-under-mask'],
+        isUnderTwoYears: [false],
+      },
+    ],
+    known: 'common-practice',
+  },
+  {
+    id: 'PRONGS_TAPED',
+    phase,
+    place: 'patient',
+    when: [
+      {
+        family: ['nasal-cannula', 'nasal-high-flow', 'cannula-under-mask'],
+        isUnderTwoYears: [true],
+      },
+    ],
     known: 'common-practice',
   },
   {
@@ -138,7 +181,7 @@ export const FIT_STEPS: readonly Step[] = [
       {
         opening: ['face'],
         isCloseFitting: [false],
-        family: ['simple-mask', 'entrainment-mask', 'adjustable-entrainment-mask', 'aerosol-mask'],
+        family: MASKS,
       },
     ],
     known: 'common-practice',
@@ -196,7 +239,17 @@ export const FIT_STEPS: readonly Step[] = [
     id: 'FEEDING_TUBE_BESIDE',
     phase,
     place: 'patient',
-    when: [{ changes: ['feeding-tube'], opening: ['nose', 'face'] }],
+    when: [{ changes: ['feeding-tube'], opening: ['nose'] }],
+    known: 'common-practice',
+  },
+  {
+    id: 'FEEDING_TUBE_UNDER_RIM',
+    phase,
+    place: 'patient',
+    when: [
+      { changes: ['feeding-tube'], opening: ['face'], isCloseFitting: [true] },
+      { changes: ['feeding-tube'], family: MASKS },
+    ],
     known: 'common-practice',
   },
   {

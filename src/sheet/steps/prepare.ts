@@ -29,6 +29,14 @@ export const PREPARE_STEPS: readonly Step[] = [
     when: [{ source: ['blender', 'ventilator'] }],
     known: 'common-practice',
   },
+  {
+    id: 'COLLAR_AIR',
+    phase,
+    place: 'outlet',
+    when: [{ humidifier: ['collar'] }],
+    known: 'seen',
+    source: 'NhsAlert2016',
+  },
   { id: 'MAINS', phase, place: 'outlet', when: [{ needsMains: [true] }], known: 'common-practice' },
   {
     id: 'CYLINDER_SECURED',
@@ -88,6 +96,13 @@ export const PREPARE_STEPS: readonly Step[] = [
     when: [{ humidifier: ['aerosol'] }],
     known: 'common-practice',
     values: ['setO2Fraction'],
+  },
+  {
+    id: 'COLLAR_WATER',
+    phase,
+    place: 'humidifier',
+    when: [{ humidifier: ['collar'] }],
+    known: 'common-practice',
   },
   {
     id: 'COLLAR_ON_PORTS',

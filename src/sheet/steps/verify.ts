@@ -43,15 +43,18 @@ export const VERIFY_STEPS: readonly Step[] = [
     place: 'interface',
     when: [
       {
-        family: [
-          'simple-mask',
-          'partial-rebreather-mask',
-          'non-rebreather-mask',
-          'cannula-under-mask',
-          'head-box',
-        ],
+        family: ['simple-mask', 'partial-rebreather-mask', 'non-rebreather-mask', 'head-box'],
       },
     ],
+    known: 'seen',
+    source: 'ODriscoll2017',
+    values: ['minimumLpm'],
+  },
+  {
+    id: 'MASK_NEVER_BELOW_MINIMUM',
+    phase,
+    place: 'interface',
+    when: [{ family: ['cannula-under-mask'] }],
     known: 'seen',
     source: 'ODriscoll2017',
     values: ['minimumLpm'],
@@ -106,6 +109,13 @@ export const VERIFY_STEPS: readonly Step[] = [
     phase,
     place: 'humidifier',
     when: [{ humidifier: ['heated'] }],
+    known: 'common-practice',
+  },
+  {
+    id: 'COLLAR_MIST',
+    phase,
+    place: 'humidifier',
+    when: [{ humidifier: ['collar'] }],
     known: 'common-practice',
   },
   {

@@ -1,7 +1,7 @@
 // Finds the largest type in which a sheet stands on one page of A4 and of Letter, by laying it out. Leaves out the layout.
 
 /** Height between the margins of the shorter paper, less a hair for rounding, mm. */
-const HEIGHT_MM = 259
+const HEIGHT_MM = 262
 const PX_PER_MM = 96 / 25.4
 /** Below the first nobody could read it at a bed; above the last it looks like a poster. Points. */
 const TYPE_PT = { smallest: 6, largest: 10.5, step: 0.1 } as const

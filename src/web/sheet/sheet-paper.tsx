@@ -9,6 +9,7 @@ import type { Sheet } from '../../sheet/sheet.ts'
 import { sheetState } from '../../sheet/validity.ts'
 import { sheetPage } from '../../words/sheet-text.ts'
 import type { SheetFact, SheetList, SheetPage } from '../../words/sheet-text.ts'
+import { wholeRuns } from '../../words/whole-runs.ts'
 import { useNow } from '../gas/use-now.ts'
 import { fitType } from './fit-type.ts'
 import { momentOf } from './sheet-address.ts'
@@ -67,15 +68,15 @@ function Parts({ page, code }: PartsProps) {
             <p>{page.state}</p>
             <p>{page.because}</p>
           </div>
-          <dl className="sheet-settings">
-            {page.settings.map((fact) => (
-              <Fact key={fact.name} fact={fact} />
-            ))}
-          </dl>
           <Fraction page={page} />
         </div>
         {code}
       </div>
+      <dl className="sheet-settings">
+        {page.settings.map((fact) => (
+          <Fact key={fact.name} fact={fact} />
+        ))}
+      </dl>
       <dl className="sheet-lines">
         {page.clocks.map((fact) => (
           <Fact key={fact.name} fact={fact} />
@@ -109,8 +110,24 @@ function Fact({ fact }: { readonly fact: SheetFact }) {
   return (
     <div>
       <dt>{fact.name}</dt>
-      <dd>{fact.value}</dd>
+      <dd>
+        <Line said={fact.value} />
+      </dd>
     </div>
+  )
+}
+
+/** A number never parts from its unit. */
+function Line({ said }: { readonly said: string }) {
+  return wholeRuns(said).map(({ text, isWhole }, at) =>
+    isWhole ? (
+      // The same run may stand in a line twice.
+      <span key={`${text}${String(at)}`} className="sheet-whole">
+        {text}
+      </span>
+    ) : (
+      text
+    ),
   )
 }
 
@@ -159,7 +176,9 @@ function List({ list }: { readonly list: SheetList }) {
       <h2>{list.name}</h2>
       <ul>
         {list.lines.map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line}>
+            <Line said={line} />
+          </li>
         ))}
       </ul>
     </section>
