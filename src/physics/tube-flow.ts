@@ -26,14 +26,14 @@ export const LAMINAR_RE_MAX = 2300
 export const TURBULENT_RE_MIN = 4000
 
 const FLOW_LPM_MAX = 200
-const LENGTH_M_MAX = 60
+const LENGTH_M_MAX = 100
 const BORE_MM_MIN = 0.5
 const BORE_MM_MAX = 50
 
 /**
  * Pressure at the near end minus pressure at the far end, kPa. Darcy–Weisbach; friction factor 64/Re while laminar (exact), 0.3164/Re^0.25
  * when turbulent [Blasius1913], in between a straight line from one to the other. The gas expands at constant temperature on its way:
- * p₁² = p₂² + 2·p₂·Δp, Δp as for gas of the far end's density. Valid 0–200 L/min, 0–60 m, 0.5–50 mm, else a DomainError.
+ * p₁² = p₂² + 2·p₂·Δp, Δp as for gas of the far end's density. Valid 0–200 L/min, 0–100 m, 0.5–50 mm, else a DomainError.
  * Within 3 % of the smooth-tube law of Prandtl between Re 4 000 and 100 000 (src/physics/tube-flow.test.ts).
  */
 export function tubePressureDropKpa(tube: TubeFlow): number {

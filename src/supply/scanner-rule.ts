@@ -2,9 +2,9 @@
 import type { MeterScale } from '../kit/source-row.ts'
 import type { TakenChain } from './chain-taken.ts'
 import {
+  longTubeDropKpa,
   TUBE_BORE_MM,
   tubeFillMinutes,
-  tubePressureDropKpa,
   uncompensatedReadsLowFactor,
   type TubeLength,
 } from './long-tube.ts'
@@ -50,6 +50,7 @@ export function scannerAnswer(question: {
   readonly chain: TakenChain | null
   readonly isCylinderConditional: boolean
   readonly flowLpm: number
+  readonly barometricKpa: number
   readonly meter: MeterScale | null
 }): ScannerAnswer {
   const { kit, isCylinderConditional, chain } = question
@@ -71,7 +72,8 @@ function scannerTube(kit: ScannerKit | undefined, chain: TakenChain | null): Sca
   const ownMm = own.length === 0 ? undefined : Math.min(...own.map(({ boreMm }) => boreMm))
   if (kit?.tubeLengthM === undefined) {
     if (own.length === 0) return null
-    const lengths = own.map(({ lengthM, boreMm }) => ({ lengthM, boreMm: typedMm ?? boreMm }))
+    const { lengthM } = totalOf({ lengths: own })
+    const lengths = typedMm === undefined ? own : [{ lengthM, boreMm: typedMm }]
     return { lengths, lengthFrom: 'chain', boreFrom: typedMm === undefined ? 'chain' : 'typed' }
   }
   const boreMm = typedMm ?? ownMm ?? TUBE_BORE_MM
@@ -89,15 +91,19 @@ export function totalOf({ lengths }: Pick<ScannerTube, 'lengths'>): TubeLength {
 }
 
 function tubeRemarks(
-  question: { readonly flowLpm: number; readonly meter: MeterScale | null },
+  question: {
+    readonly flowLpm: number
+    readonly barometricKpa: number
+    readonly meter: MeterScale | null
+  },
   { lengths }: ScannerTube,
 ): readonly SupplyRemark[] {
-  const { flowLpm, meter } = question
+  const { flowLpm, barometricKpa, meter } = question
   const { lengthM } = totalOf({ lengths })
   const fills = lengths.map((one) => tubeFillMinutes({ ...one, flowLpm }))
   const delayMinutes = fills.reduce<number>((sum, minutes) => sum + (minutes ?? 0), 0)
-  const dropKpa = lengths.reduce((sum, one) => sum + tubePressureDropKpa({ ...one, flowLpm }), 0)
-  const readsLowShare = uncompensatedReadsLowFactor(dropKpa) - 1
+  const dropKpa = longTubeDropKpa(lengths, { flowLpm, barometricKpa })
+  const readsLowShare = uncompensatedReadsLowFactor({ backPressureKpa: dropKpa, barometricKpa }) - 1
   return [
     ...(delayMinutes >= DELAY_SAID_MIN
       ? [supplyRemark('TUBE_DELAYS_GAS', { lengthM, delayMinutes })]

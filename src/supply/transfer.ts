@@ -250,6 +250,7 @@ function scannerOf(
     chain: chain?.kind === 'chain' ? chain : null,
     isCylinderConditional,
     flowLpm: leg.carriedLpm,
+    barometricKpa: leg.barometricKpa,
     meter,
   })
 }
