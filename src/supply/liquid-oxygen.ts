@@ -26,8 +26,9 @@ export interface LiquidVessel {
 
 export interface LiquidAnswer {
   readonly gasL: number
-  /** Between: all that evaporates is drawn, and all of it is lost beside the draw. Null: nothing leaves, as far as is known. */
+  /** Where all that evaporates is lost beside the draw. Null: the loss is not known, or nothing leaves. */
   readonly shortestMinutes: number | null
+  /** Where all that evaporates is drawn, and the most there can be where the loss is not known. Null: nothing leaves, as far as is known. */
   readonly longestMinutes: number | null
   /** How long it holds when nothing is drawn; null where the loss is not known. */
   readonly holdDays: number | null
@@ -46,7 +47,7 @@ export function liquidAnswer(vessel: LiquidVessel, drawLpm: number): LiquidAnswe
   return {
     gasL,
     longestMinutes,
-    shortestMinutes: over(gasL, drawLpm + evaporationLpm),
+    shortestMinutes: evaporationLPerDay === undefined ? null : over(gasL, drawLpm + evaporationLpm),
     holdDays:
       evaporationLPerDay === undefined || evaporationLPerDay === 0
         ? null

@@ -83,6 +83,11 @@ describe('liquid oxygen', () => {
     expect(codes(resting)).toContain('EVAPORATION_RULES')
     expect(codes(liquidAnswer({ liquidL: 20 }, 2))).toContain('EVAPORATION_NOT_STATED')
     expect(liquidAnswer({ liquidL: 20 }, 0).longestMinutes).toBeNull()
+    // Who does not know the loss knows only the most.
+    expect(liquidAnswer({ liquidL: 20 }, 2)).toMatchObject({
+      shortestMinutes: null,
+      longestMinutes: gasFromLiquidL(20) / 2,
+    })
   })
 
   it('lasts shorter at a higher flow, never a negative time', () => {

@@ -16,6 +16,7 @@ export const HOME_TEXT = {
   pulse: () => say('a pulse setting'),
   pulseHead: () => say('Not converted'),
   lasts: () => say('lasts'),
+  lastsAtMost: () => say('lasts at most'),
   gas: () => say('gas in it'),
   holds: () => say('holds without use'),
   moreMachine: () => say('Warm-up and altitude'),

@@ -34,7 +34,7 @@ export const OUTAGE_TEXTS = {
   DO_TAKE_MASK_OFF: () => say('take the close-fitting mask off until gas flows again'),
   DO_MOVE_TO_CYLINDER: () => say('move to the cylinder at the bed: open it, set the flow, feel it'),
   DO_MOVE_TO_FLOWMETER: () => say('move to a mask on a wall flowmeter'),
-  DO_FETCH_CYLINDER: () => say('fetch a cylinder now, this bed first'),
+  DO_FETCH_CYLINDER: () => say('fetch a cylinder now, in the order of this list'),
   DO_OPEN_CYLINDER: () => say('see that the cylinder’s valve is open'),
   DO_WATCH_FOR_TOO_MUCH_OXYGEN: () =>
     say('turn down or change the set-up: too much oxygen harms this patient'),

@@ -749,6 +749,7 @@ describe('home sources', () => {
 
   it('says how long liquid oxygen lasts with and without what evaporates', async () => {
     const liquid = page().locator('.gas-card').nth(1)
+    expect(await liquid.innerText()).toMatch(/lasts at most\s+8 days 22 h/i)
     await fieldIn(liquid, 'evaporates').fill('1')
     // 30 L × 857.3 over 2 L/min is 214 h; with 857.3 L a day lost beside it 165 h.
     await expectSoon(async () => await liquid.innerText()).toMatch(/6 days 21 h to 8 days 22 h/)

@@ -253,10 +253,12 @@ function VesselResult({ answer }: { readonly answer: LiquidAnswer }) {
   const { shortestMinutes, longestMinutes, holdDays, gasL } = answer
   return (
     <div className="answer">
-      {shortestMinutes === null || longestMinutes === null ? null : (
+      {longestMinutes === null ? null : (
         <output className="gas-change">
-          <span>{HOME_TEXT.lasts()}</span>{' '}
-          <strong className="gas-clock">{lastsText(shortestMinutes, longestMinutes)}</strong>
+          <span>{shortestMinutes === null ? HOME_TEXT.lastsAtMost() : HOME_TEXT.lasts()}</span>{' '}
+          <strong className="gas-clock">
+            {lastsText(shortestMinutes ?? longestMinutes, longestMinutes)}
+          </strong>
         </output>
       )}
       <Facts
