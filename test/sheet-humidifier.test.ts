@@ -86,7 +86,8 @@ describe('a sheet with the humidifier chosen', () => {
   it('has the steps of an exchanger in place of those of a heater', () => {
     const sheet = sheetWith(childWithTube(), 'exchanger')
     expect(codesOf(sheet)).toEqual(expect.arrayContaining(['EXCHANGER_ON', 'EXCHANGER_CHANGED']))
-    expect(codesOf(sheet).filter((code) => /HEAT|WARM/.test(code))).toEqual([])
+    const told = [...sheet.steps, ...sheet.cautions].map(({ code }) => code)
+    expect(told.filter((code) => /HEATE[DR]_|HEATER|WARM_GAS|MAINS_FAILS$/.test(code))).toEqual([])
     expect(partsOf(sheet)).toMatch(/T-piece – Heat–moisture exchanger/)
     expect(sheet.humidity.map(({ code }) => code)).toContain('EXCHANGER_WILL_DO')
     const heated = sheetWith(childWithTube())

@@ -1,5 +1,8 @@
-// Bedside sheets as PDF: one page on both papers, nothing cut, everything said, the code as it should be read. Leaves out the look, which a person judges.
-import { describe, expect, it } from 'vitest'
+// Bedside sheets as they are read and as PDF: whole sentences, nothing twice, nothing of another set-up; one page on both papers, nothing cut, everything said, the code as it should be read. Leaves out which steps there must be, and the look, which a person judges.
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { qrCode } from '../src/files/qr-code.ts'
 import { PAPERS, sheetPdf } from '../src/files/sheet-pdf.ts'
 import type { Paper } from '../src/files/sheet-pdf.ts'
@@ -8,14 +11,20 @@ import { writeFragment } from '../src/sheet/fragment.ts'
 import type { SheetRequest } from '../src/sheet/fragment.ts'
 import { sheetPage } from '../src/words/sheet-text.ts'
 import type { SheetPage } from '../src/words/sheet-text.ts'
+import { buildCli, cliProcess } from './support/cli.ts'
 import { readPdf, textOfPdf } from './support/pdf-text.ts'
-import { PRINTED, requestFor, sheetFor } from './support/printed-sheets.ts'
+import { FULLEST, PRINTED, requestFor, sheetFor } from './support/printed-sheets.ts'
+
+const folder = mkdtempSync(join(tmpdir(), 'oxwright-sheet-pdf-'))
+
+beforeAll(buildCli)
+afterAll(() => rmSync(folder, { recursive: true }))
 
 const SIZE_PT: Readonly<Record<Paper, readonly [number, number]>> = {
   a4: [595.28, 841.89],
   letter: [612, 792],
 }
-const MARGIN_PT = 24
+const MARGIN_PT = 20
 /** About 2.6 mm: what is smaller nobody reads at a bed. No text of the sheet is smaller, not the last line either. */
 const TYPE_PT_MIN = 7.5
 
@@ -64,12 +73,69 @@ function saidOn(page: SheetPage): readonly string[] {
 
 const bare = (text: string): string => text.replaceAll(/\s/g, '')
 
+const PAGES = PRINTED.map(([example, setUpId, humidification]) => {
+  const request = requestFor(example, setUpId, humidification)
+  return {
+    setUpId,
+    page: sheetPage({ sheet: sheetFor(request), shelf: DEMO_SHELF, state: 'counts' }),
+  }
+})
+
+function pageNamed(setUpId: string): SheetPage {
+  const found = PAGES.find((one) => one.setUpId === setUpId)
+  if (found === undefined) throw new Error(`no page of ${setUpId}`)
+  return found.page
+}
+
+function linesOf({ phases, watch, call, cautions }: SheetPage): readonly string[] {
+  return [...phases, watch, call, cautions].flatMap(({ lines }) => lines)
+}
+
+describe.each(PAGES)('the sheet of $setUpId', ({ page }) => {
+  const lines = linesOf(page)
+
+  it('says each thing in a whole sentence, and once', () => {
+    expect(lines.filter((line) => !/^\p{Lu}.*[.?]$/u.test(line))).toEqual([])
+    expect(lines.length).toBe(new Set(lines).size)
+    expect(page.watch.lines.length).toBeGreaterThan(0)
+  })
+
+  it('calls for a blood gas once, beside the line of when to call', () => {
+    const gas = lines.filter((line) => /blood gas/i.test(line) && !page.call.lines.includes(line))
+    expect(gas.length).toBeLessThanOrEqual(1)
+    expect(gas.filter((line) => !/cannot be predicted: .*30–60 minutes/.test(line))).toEqual([])
+  })
+
+  it('warns of nothing that is not there', () => {
+    expect(lines.filter((line) => /held in front of the face/i.test(line))).toEqual([])
+  })
+
+  it('names the interface in few words, begun large', () => {
+    const [worn] = page.settings
+    expect(worn?.value).not.toMatch(/rebreath.*rebreath/i)
+    for (const { value } of page.settings) expect(value).toMatch(/^[\p{Lu}\d]|^flush/u)
+  })
+})
+
+describe('a reservoir mask', () => {
+  it('is named by its label alone where that tells the family, else by both', () => {
+    const named = (setUpId: string): string =>
+      PAGES.find((one) => one.setUpId === setUpId)?.page.settings[0]?.value ?? ''
+    expect(named('non-rebreather/adult@wall-15#15')).toBe('Reservoir mask (non-rebreather)')
+    expect(named('simple-mask/adult@wall-15#6')).toBe('Simple mask')
+  })
+})
+
 describe('a bedside sheet on paper', () => {
   it.each(PRINTED)('stands on one page, whole, readable, of %s on %s', async (...printed) => {
     const request = requestFor(...printed)
-    const page = pageOf(request)
+    const [, setUpId] = printed
+    const at = PRINTED.findIndex(([, id]) => id === setUpId)
+    const page = pageNamed(setUpId)
     const qr = qrCode(`https://oxwright.ward.example/sheet#${writeFragment(request)}`)
-    for (const paper of PAPERS) {
+    // One paper in turn, the fullest sheets on both.
+    const papers = FULLEST.includes(setUpId) ? PAPERS : PAPERS.slice(at % 2, (at % 2) + 1)
+    for (const paper of papers) {
       const pdf = readPdf(await sheetPdf({ page, qr, paper, language: 'en' }))
       expectWhole(pdf, paper)
       const all = bare(textOfPdf(pdf))
@@ -79,12 +145,16 @@ describe('a bedside sheet on paper', () => {
     }
   })
 
-  it('keeps a number and its unit on one line', async () => {
-    const page = pageFor('cannula-under-mask', 'cannula-under-mask/adult@wall-15#6+10')
-    const pdf = readPdf(await sheetPdf({ page, qr: null, paper: 'letter', language: 'en' }))
-    const lines = pdf.runs.map(({ text }) => text.trim())
-    expect(lines.filter((text) => /^(?:L\/)?min\b|^L\/min|\d–$|L\/$/.test(text))).toEqual([])
-    expect(textOfPdf(pdf)).toContain('1–15 L/min')
+  it.each(PAPERS)('stands whole on one page in German, the fullest one, of %s', (paper) => {
+    const path = join(folder, `${paper}.pdf`)
+    const named = ['--set-up', 't-piece-with-limb/adult@blender-60#40:0.3', '--language', 'de']
+    const words = ['sheet', 'examples/t-piece-with-limb.json', ...named, '--draws', '64']
+    const { code, err } = cliProcess([...words, '--pdf', path, '--paper', paper])
+    expect({ code, err }).toEqual({ code: 0, err: '' })
+    const pdf = readPdf(readFileSync(path))
+    expectWhole(pdf, paper)
+    expect(textOfPdf(pdf)).toMatch(/Gültig bis .*Cuffdruck mit Manometer.*Wenn das Gas ausfällt/)
+    expect(textOfPdf(pdf)).toContain('0,3')
   })
 
   it('prints signs beyond plain letters', async () => {
@@ -113,7 +183,7 @@ describe('a bedside sheet on paper', () => {
 describe('the code to scan', () => {
   it('has squares large enough on paper for the longest address', () => {
     const { size } = qrCode(`https://oxwright.ward.example/sheet#${'x'.repeat(600)}`)
-    const sidePt = 104
+    const sidePt = 98
     const squareMm = (sidePt / size) * (25.4 / 72)
     expect(squareMm).toBeGreaterThan(0.3)
   })

@@ -115,7 +115,7 @@ const REQUIREMENTS: readonly Requirement[] = [
     name: 'every other mask off as well',
     when: (s) => isFaceMask(s) && !isBag(s) && family(s) !== 'cannula-under-mask',
     phase: 'if-gas-fails',
-    says: /take it off while no gas flows/i,
+    says: /take it off the face while no gas flows/i,
   },
   {
     name: 'T-piece off',
@@ -569,6 +569,7 @@ describe('every set-up of the demo shelf', () => {
       expect(/dial at 0|dial at 1/i.test(text) && kind(subject) === 'blender').toBe(false)
       expect(/inner cannula out, cleaned/i.test(text)).toBe(hasTube(subject))
       expect(isSmall(subject) && /sitting up|slide under the chin/i.test(text)).toBe(false)
+      expect(/heater|stays cold/i.test(text)).toBe(isHeated(subject))
       expect(/collar/i.test(text)).toBe(subject.humidifier === 'collar')
       expect(/mL\/min/.test(text)).toBe(subject.candidate.setUp.source.id === 'wall-200-ml')
     }

@@ -9,7 +9,7 @@ import type { QrCode } from './qr-code.ts'
 const TYPE = { small: 8.6, text: 8.6, name: 9.4, value: 13, number: 20, title: 16 } as const
 const GAP_PT = 4
 const COLUMN_GAP_PT = 12
-const QR_PT = 104
+const QR_PT = 98
 /** About as many letters as a column of text holds in one line at scale 1; only for parting the lists evenly. */
 const LINE_LETTERS = 68
 
@@ -248,7 +248,7 @@ function listLine(line: string, hasBox: boolean, sized: Sized): Content {
       text(line, TYPE.text, sized, { width: '*' }),
     ],
     columnGap: 0,
-    margin: [0, 0, 0, pt(0.8, sized)],
+    margin: [0, 0, 0, pt(0.6, sized)],
   }
 }
 

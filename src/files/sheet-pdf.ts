@@ -11,7 +11,7 @@ export const PAPERS = ['a4', 'letter'] as const
 export type Paper = (typeof PAPERS)[number]
 
 const PAGE_SIZES = { a4: 'A4', letter: 'LETTER' } as const
-const MARGIN_PT = 24
+const MARGIN_PT = 20
 /** Sizes of type, falling; below the last nobody could read it. */
 const SCALES = [
   1.2, 1.15, 1.1, 1.06, 1.03, 1, 0.98, 0.96, 0.94, 0.92, 0.9, 0.88, 0.86, 0.84, 0.82, 0.8,
@@ -50,7 +50,7 @@ async function pdfAt(question: SheetPdfQuestion, scale: number): Promise<Uint8Ar
     pageSize: PAGE_SIZES[paper],
     pageMargins: MARGIN_PT,
     content: sheetContent(question, scale) as Content,
-    defaultStyle: { font: 'Roboto', lineHeight: 1.03 },
+    defaultStyle: { font: 'Roboto', lineHeight: 1 },
     info: { title: `${page.title}, ${page.who}`, creator: 'Oxwright' },
     language,
   }

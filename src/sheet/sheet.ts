@@ -241,6 +241,8 @@ function humidityOf(
 const SAID_BY_STEP: Readonly<Record<string, string | null>> = {
   NOT_CHECKED_AGAINST_MEASUREMENTS: null,
   BLOW_BY_NO_NUMBER: null,
+  // The heater of the set-up's own; where another humidifier was chosen there is none.
+  HEATER_OFF_WHEN_FLOW_STOPS: null,
   FIRE: 'FIRE_CLEAR',
   REMOVE_IF_GAS_FAILS: 'MASK_OFF_AT_ONCE',
   FILL_BAG_FIRST: 'FILL_BAG',
@@ -250,7 +252,6 @@ const SAID_BY_STEP: Readonly<Record<string, string | null>> = {
   NEEDS_BOTH_GASES: 'BOTH_GASES',
   CYLINDER_RUNS_OUT: 'CYLINDER_EACH_HOUR',
   FLUSH_WIDE_SPREAD: 'METER_FLUSH',
-  HEATER_OFF_WHEN_FLOW_STOPS: 'HEATER_OFF',
   PACO2_NOT_PREDICTABLE: 'BLOOD_GAS_DUE',
   GOAL_BLOOD_GAS: 'BLOOD_GAS_DUE',
   BLOOD_GAS_30_60: 'BLOOD_GAS_DUE',

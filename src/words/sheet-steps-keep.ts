@@ -101,7 +101,7 @@ export const SHIFT_STEP_TEXTS: RemarkTexts = {
 export const GAS_FAILS_STEP_TEXTS: RemarkTexts = {
   LOOK_AND_CALL: () => say('Look at the patient. Call for help.'),
   MASK_OFF_AT_ONCE: () => say('Take the mask off at once: it seals, and without gas it smothers.'),
-  LOOSE_MASK_OFF: () => say('Take it off while no gas flows: expired gas stays in it.'),
+  LOOSE_MASK_OFF: () => say('Take it off the face while no gas flows: expired gas stays in it.'),
   T_PIECE_OFF: () => say('Take the T-piece off the tube at once.'),
   BOX_OFF: () => say('Open the box at once: carbon dioxide builds up in it.'),
   WIDE_PRONGS_OUT: () => say('Take the wide prongs out: they narrow the nose.'),
@@ -121,6 +121,7 @@ export const GAS_FAILS_STEP_TEXTS: RemarkTexts = {
     ),
   MAINS_FAILS: () =>
     say('Mains lost: count on no battery. Change the source; humidifier stays cold.'),
+  MAINS_FAILS_UNHEATED: () => say('Mains lost: count on no battery. Change the source.'),
   TUBE_BLOCKED: () =>
     say('Suction catheter will not pass: valve or cap off, inner cannula out, cuff down. Call.'),
   NECK_BREATHER: () =>

@@ -4,6 +4,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { DEMO_SHELF } from '../../src/kit/demo-shelf/demo-shelf.ts'
 import { ROW_LISTS, rowsOf } from '../../src/kit/edit-shelf.ts'
 import type { AnyRow } from '../../src/kit/edit-shelf.ts'
+import { writeFragment } from '../../src/sheet/fragment.ts'
+import { requestFor } from '../support/printed-sheets.ts'
 import type { OpenedApp } from '../support/browser.ts'
 import { accessibilityFaults, openApp, watchForErrors } from '../support/browser.ts'
 import type { PageTexts } from '../support/page-texts.ts'
@@ -51,7 +53,8 @@ async function settled(page: Page): Promise<void> {
   await page.waitForFunction(
     () =>
       document.querySelector('[aria-busy="true"], .place-loading') === null &&
-      (location.pathname !== '/' || document.querySelector('.plan svg text') !== null),
+      (location.pathname !== '/' || document.querySelector('.plan svg text') !== null) &&
+      (location.pathname !== '/sheet' || document.querySelector('article.sheet-paper') !== null),
   )
 }
 
@@ -70,13 +73,17 @@ async function goTo(page: Page, path: string): Promise<void> {
   await settled(page)
 }
 
+/** With two lines of parts, a humidifier and the steps of both. */
+const SHEET = `/sheet#${writeFragment(requestFor('entrainment-mask', 'entrainment-mask/adult@wall-15#4:0.28', 'collar'))}`
+
 type Found = PageTexts & { readonly where: string; readonly errors: readonly string[] }
 
 /** What stands on every place and part that links of the page lead to, beginning at the first, at each size of window. */
 async function everyPlace(context: BrowserContext, sizes: typeof SIZES): Promise<readonly Found[]> {
   const found: Found[] = []
-  const known = new Set(['/'])
-  const ahead = ['/']
+  const known = new Set(['/', '/sheet'])
+  // No link leads to a sheet: its button makes the address.
+  const ahead = ['/', SHEET]
   const page = await context.newPage()
   const errors = watchForErrors(page)
   await open(page, '/')
@@ -124,6 +131,7 @@ describe('in a language nobody speaks', () => {
   it('shows no text that was not said, lays none over another and cuts none', async () => {
     const places = await everyPlace(await germanContext(pseudoCatalogue()), SIZES)
     expect(places.length).toBeGreaterThanOrEqual(3 * SIZES.length)
+    expect(places.map(({ where }) => where).join()).toContain('/sheet at 390')
     for (const { where, texts, overlaps, cut, errors } of places) {
       expect(texts.filter((text) => /[åéîøûñŕšţ]/.test(text)).length, where).toBeGreaterThan(15)
       const unsaid = texts.flatMap((text) => unsaidIn(text, TYPED_BY_THE_WARD))

@@ -8,7 +8,7 @@ import type { SheetRequest } from '../../src/sheet/fragment.ts'
 import { accessibilityFaults, openApp, watchForErrors } from '../support/browser.ts'
 import type { OpenedApp } from '../support/browser.ts'
 import { ROOT } from '../support/files.ts'
-import { PRINTED, requestFor } from '../support/printed-sheets.ts'
+import { FULLEST, PRINTED, requestFor } from '../support/printed-sheets.ts'
 import { faultsInBothLooks, openBedside, sidewaysPx } from './bedside-steps.ts'
 
 let app: OpenedApp
@@ -45,13 +45,6 @@ async function openSheet(example: string, setUpId: string, times: Partial<SheetR
 }
 
 const PAPERS = ['A4', 'Letter'] as const
-
-/** With the longest lists of steps. */
-const FULLEST = [
-  't-piece-with-limb/adult@blender-60#40:0.3',
-  't-piece/adult@ventilator#40:0.4',
-  'tracheostomy-mask/adult@nebuliser#10:0.35',
-]
 
 /** Every second sheet, and the fullest; test/sheet-pdf.test.ts prints the same words of all. */
 const ON_PAPER = PRINTED.filter(([, setUpId], at) => at % 2 === 0 || FULLEST.includes(setUpId))

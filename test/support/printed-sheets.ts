@@ -38,6 +38,13 @@ export const PRINTED = CHOSEN.map(
   ([example, setUpId, humidification]) => [example, setUpId, humidification] as const,
 )
 
+/** With the longest lists of steps. */
+export const FULLEST: readonly string[] = [
+  't-piece-with-limb/adult@blender-60#40:0.3',
+  't-piece/adult@ventilator#40:0.4',
+  'tracheostomy-mask/adult@nebuliser#10:0.35',
+]
+
 const DRAWS = 64
 
 export function requestFor(

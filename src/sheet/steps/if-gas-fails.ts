@@ -87,7 +87,14 @@ export const IF_GAS_FAILS_STEPS: readonly Step[] = [
     id: 'MAINS_FAILS',
     phase,
     place: 'patient',
-    when: [{ needsMains: [true] }],
+    when: [{ needsMains: [true], humidifier: ['heated'] }],
+    known: 'common-practice',
+  },
+  {
+    id: 'MAINS_FAILS_UNHEATED',
+    phase,
+    place: 'patient',
+    when: [{ needsMains: [true], humidifier: ['none', 'bubble', 'collar', 'aerosol'] }],
     known: 'common-practice',
   },
   {
