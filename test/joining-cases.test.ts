@@ -371,6 +371,20 @@ describe('is refused with the reason', () => {
     ])
   })
 
+  it('a flow that the interface may not have, though its parts go together in a hundred thousand ways', () => {
+    // Mask and cannula each on a jet that two meters drive.
+    const wanted: Wanted = {
+      interfaceId: 'cannula-under-mask',
+      size: 'adult',
+      sourceId: 'nebuliser-double',
+      humidification: 'none',
+      flowLpm: 20,
+      overFlowLpm: 20,
+      o2Fraction: 0.4,
+    }
+    expect(refusedFor(solved(wanted))).toContain('FLOW_ABOVE_RATED')
+  })
+
   it('a ventilator in a mode that cycles pressure', () => {
     const wanted: Wanted = {
       ...LIMB,

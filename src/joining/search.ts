@@ -4,6 +4,8 @@ import type { Chain, Join, PartSetting, PlacedPart } from './chain.ts'
 import { needKey, take } from './line-need.ts'
 import type { LineNeed } from './line-need.ts'
 import { matingRule } from './mating-rules.ts'
+import { missingBound } from './missing-bound.ts'
+import type { Unfed } from './missing-bound.ts'
 import { partKey } from './part.ts'
 import type { Part } from './part.ts'
 import type { Stocked } from './stock.ts'
@@ -14,9 +16,14 @@ export interface SearchQuestion {
   readonly need: LineNeed
   readonly wanted: Wanted
   readonly stock: readonly Stocked[]
-  /** How many parts may be taken that are not at hand. */
-  readonly missingMax: number
+  /** How many parts that are not at hand a chain has. */
+  readonly missing: number
+  /** Asked of the first chain found: whether no other can be better, so that some are enough to show one. */
+  readonly isHopeless: (first: Chain) => boolean
 }
+
+/** Chains looked at where none can be right: two lines of two jets each can be put together in a hundred thousand ways. */
+export const HOPELESS_LOOKED_AT = 1000
 
 /** A part with what feeds it. */
 interface Fed {
@@ -29,24 +36,39 @@ interface Walk {
   readonly question: SearchQuestion
   readonly givers: ReadonlyMap<EndId, readonly Stocked[]>
   readonly used: Map<string, number>
+  /** As missing-bound.ts. */
+  readonly boundOf: (unfed: Unfed) => number
   missingLeft: number
+  /** Of those left, what other openings still cost at least. */
+  reserved: number
+  /** Chains still wanted. */
+  chainsLeft: number
 }
 
 /** Each found chain once, in no order that matters. */
 export function searchChains(question: SearchQuestion): readonly Chain[] {
-  const walk: Walk = {
-    question,
-    givers: giversByEnd(question.stock),
-    used: new Map(),
-    missingLeft: question.missingMax,
-  }
-  const found = new Map<string, Chain>()
+  const { need, wanted } = question
   const [end] = question.patient.inlets
   if (end === undefined) return []
-  feed(walk, { end, need: question.need, seen: [] }, (fed) => {
-    const chain = chainOf(question.patient, fed)
+  const givers = giversByEnd(question.stock)
+  const walk: Walk = {
+    question,
+    givers,
+    used: new Map(),
+    boundOf: missingBound({ first: { end, need }, givers, wanted }),
+    missingLeft: question.missing,
+    reserved: 0,
+    chainsLeft: Infinity,
+  }
+  const found = new Map<string, Chain>()
+  feed(walk, { end, need, seen: [] }, (fed) => {
+    if (walk.missingLeft > 0) return
     const key = chainKey(fed)
-    if (!found.has(key)) found.set(key, chain)
+    if (found.has(key)) return
+    const chain = chainOf(question.patient, fed)
+    if (found.size === 0 && question.isHopeless(chain)) walk.chainsLeft = HOPELESS_LOOKED_AT
+    found.set(key, chain)
+    walk.chainsLeft -= 1
   })
   return [...found.values()]
 }
@@ -68,18 +90,18 @@ function giversByEnd(stock: readonly Stocked[]): ReadonlyMap<EndId, readonly Sto
 
 const PATIENT_ENDS: readonly EndId[] = ['nose', 'face', 'neck', 'head', 'conical-15-male']
 
-interface Opening {
-  readonly end: EndId
-  readonly need: LineNeed
+interface Opening extends Unfed {
   /** Needs met on this line before, each with its end. */
   readonly seen: readonly string[]
 }
 
 function feed(walk: Walk, opening: Opening, onFed: (fed: Fed) => void): void {
+  if (walk.boundOf(opening) + walk.reserved > walk.missingLeft) return
   const key = `${opening.end}|${needKey(opening.need)}`
   if (opening.seen.includes(key)) return
   const seen = [...opening.seen, key]
   for (const stocked of walk.givers.get(opening.end) ?? []) {
+    if (walk.chainsLeft <= 0) return
     const { part } = stocked
     const taken = take(part, opening.need, walk.question.wanted)
     if (taken === undefined || !takeOne(walk, stocked)) continue
@@ -99,7 +121,15 @@ function feedAll(
 ): void {
   const [first, ...rest] = openings
   if (first === undefined) return onFed([])
-  feed(walk, first, (fed) => feedAll(walk, rest, (others) => onFed([fed, ...others])))
+  const restCosts = rest.reduce((sum, one) => sum + walk.boundOf(one), 0)
+  if (restCosts === Infinity) return
+  walk.reserved += restCosts
+  feed(walk, first, (fed) => {
+    walk.reserved -= restCosts
+    feedAll(walk, rest, (others) => onFed([fed, ...others]))
+    walk.reserved += restCosts
+  })
+  walk.reserved -= restCosts
 }
 
 function takeOne(walk: Walk, { part, count, isAtHand }: Stocked): boolean {

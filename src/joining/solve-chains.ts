@@ -76,18 +76,21 @@ export function solveChains(question: SolveQuestion): ChainAnswer {
   const all = [...stock, ...(question.otherParts ?? USUAL_PARTS)]
   const patient = patientFor(stock, wanted)
   let refused: readonly CheckedChain[] = []
-  for (let missingMax = 0; missingMax <= MISSING_MAX; missingMax += 1) {
+  let isAllSettled = true
+  for (let missing = 0; missing <= MISSING_MAX; missing += 1) {
     const found = searchChains({
       patient,
       need: firstNeed(wanted),
       wanted,
-      stock: missingMax === 0 ? stock.filter(({ isAtHand }) => isAtHand) : all,
-      missingMax,
+      stock: missing === 0 ? stock.filter(({ isAtHand }) => isAtHand) : all,
+      missing,
+      isHopeless: (chain) => isWishAtFault({ chain, check: checkChain({ ...question, chain }) }),
     }).map((chain) => ({ chain, check: checkChain({ ...question, chain }) }))
     const accepted = found.filter(({ check }) => check.isAccepted)
-    if (accepted.length > 0) return answerOf(accepted, all, missingMax)
+    if (accepted.length > 0) return answerOf(accepted, all, missing)
     if (refused.length === 0) refused = found
-    if (found.length > 0 && found.every(isSettled)) break
+    isAllSettled &&= found.every(isSettled)
+    if (refused.length > 0 && isAllSettled) break
   }
   return refusal(refused)
 }
@@ -110,11 +113,25 @@ const SETTLED: readonly RefusalCode[] = [
 const RATED: readonly RefusalCode[] = ['FLOW_BELOW_RATED', 'FLOW_ABOVE_RATED']
 
 function isSettled({ chain, check }: CheckedChain): boolean {
-  return check.refusals.some(({ code, part }) => {
-    if (SETTLED.includes(code)) return true
-    const isOfInterface = part !== undefined && chain.parts[part]?.part.kind === 'interface'
-    return isOfInterface && RATED.includes(code)
-  })
+  return check.refusals.some((one) => SETTLED.includes(one.code) || isRatedFault(chain, one))
+}
+
+/** Faults that every chain of this wish has: of its interface, its size and flow, of what is set on its source. */
+const OF_THE_WISH: readonly RefusalCode[] = [
+  'WRONG_SIZE',
+  'MODE_CYCLES_PRESSURE',
+  'NO_EVEN_MODE',
+  'FRACTION_NOT_ON_SCALE',
+]
+
+function isWishAtFault({ chain, check }: CheckedChain): boolean {
+  return check.refusals.some((one) => OF_THE_WISH.includes(one.code) || isRatedFault(chain, one))
+}
+
+/** The flow at the interface is the one wished, whatever leads to it. */
+function isRatedFault(chain: Chain, { code, part }: Refusal): boolean {
+  const isOfInterface = part !== undefined && chain.parts[part]?.part.kind === 'interface'
+  return isOfInterface && RATED.includes(code)
 }
 
 function isSetUp(wanted: SetUp | Wanted): wanted is SetUp {
