@@ -111,8 +111,11 @@ function filterText(v: RemarkValues): string {
   const own = textOf(v, 'own')
   if (own === 'yes')
     return say('{part} has a filter of its own on the inspiratory limb', { part: part(v) })
-  if (own === 'no') return say('{part} has no filter of its own', { part: part(v) })
-  return say('whether {part} has a filter of its own is not known', { part: part(v) })
+  if (own === 'no')
+    return say('{part} has no filter of its own: one belongs on the limb', { part: part(v) })
+  return say('whether {part} has a filter of its own is not known: one belongs on the limb', {
+    part: part(v),
+  })
 }
 
 export function chainRemarkText(remark: Pick<ChainRemark, 'code' | 'values'>): string {
