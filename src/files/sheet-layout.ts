@@ -252,10 +252,12 @@ function listLine(line: string, hasBox: boolean, sized: Sized): Content {
   }
 }
 
+/** Lines to write on do not grow with the type: the paper has no more room. */
 function signature(page: SheetPage, sized: Sized): Content {
+  const lines = { scale: Math.min(1, sized.scale) }
   return {
     columns: page.byHand.map((name, at) => ({
-      width: at % 2 === 0 ? ('*' as const) : pt(70, sized),
+      width: at % 2 === 0 ? ('*' as const) : pt(70, lines),
       stack: [
         {
           canvas: [
@@ -263,7 +265,7 @@ function signature(page: SheetPage, sized: Sized): Content {
               type: 'line' as const,
               x1: 0,
               y1: pt(20, sized),
-              x2: at % 2 === 0 ? pt(170, sized) : pt(60, sized),
+              x2: at % 2 === 0 ? pt(170, lines) : pt(60, lines),
               y2: pt(20, sized),
               lineWidth: 0.7,
             },

@@ -63,7 +63,7 @@ export const WATCH_TEXTS: RemarkTexts = {
   WATCH_BAG: () => say('the bag stays at least part filled on every breath'),
   WATCH_NOSE_AND_EARS: () => say('skin at nose and ears, dryness, prongs or catheter in place'),
   WATCH_SKIN_UNDER_MASK: () => say('skin under the mask, the seal, vomiting'),
-  WATCH_SECRETIONS: () => say('secretions, the tube clear, gas warm and wet'),
+  WATCH_SECRETIONS: () => say('secretions, the tube clear, gas moist'),
   WATCH_BOX_CO2: () =>
     say(
       'oxygen measured near the nose, flow high enough to wash out carbon dioxide, temperature of the box',
