@@ -6,6 +6,7 @@ import { mendText, refusalText } from './joining-refusals.ts'
 import { HUMIDIFIER_NAMES } from './joining-names.ts'
 import { reasonText, remarkText } from './remark-text.ts'
 import { say } from './say.ts'
+import { started } from './sheet-value.ts'
 
 /** That there is none, then a line for each reason. */
 export function noSheetLines(answer: NoSheet): readonly string[] {
@@ -39,6 +40,6 @@ function humidifierReasons(refused: Omit<HumidifierRefused, 'kind'>): readonly s
     ),
     ...refused.breaches.map(remarkText),
   ]
-  if (reasons.length > 0) return reasons
-  return [say('no parts lead from this source through it to this interface')]
+  if (reasons.length > 0) return reasons.map(started)
+  return [say('No parts lead from this source through it to this interface.')]
 }
