@@ -371,6 +371,12 @@ describe('is refused with the reason', () => {
     ])
   })
 
+  it('a collar on a mask that has no air ports, which would be left out unseen', () => {
+    expect(refusedFor(solved({ ...ON_WALL, humidification: 'collar' }))).toEqual(['NO_AIR_PORTS'])
+    const pipes: Wanted = { ...ON_WALL, interfaceId: null, humidification: 'collar' }
+    expect(refusedFor(solved(pipes, TUBE))).toEqual(['NO_AIR_PORTS'])
+  })
+
   it('a flow that the interface may not have, though its parts go together in a hundred thousand ways', () => {
     // Mask and cannula each on a jet that two meters drive.
     const wanted: Wanted = {

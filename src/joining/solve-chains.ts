@@ -73,6 +73,7 @@ export function solveChains(question: SolveQuestion): ChainAnswer {
   const wanted = isSetUp(question.wanted) ? wantedOf(question.wanted) : question.wanted
   const stock = stockOf({ ...question, hasCollarOn: wanted.humidification === 'collar' })
   requireKnown(question, stock, wanted)
+  if (!takesCollar(stock, wanted)) return withoutPorts(stock, wanted)
   const all = [...stock, ...(question.otherParts ?? USUAL_PARTS)]
   const patient = patientFor(stock, wanted)
   let refused: readonly CheckedChain[] = []
@@ -157,10 +158,26 @@ function requireOneOf(path: string, value: string, oneOf: readonly string[]): vo
   throw new DomainError({ code: 'UNKNOWN_ID', path, value, limit: { oneOf } })
 }
 
+/** A collar sits on air ports and nowhere else: without them the search would leave it out and nobody would see. */
+function takesCollar(stock: readonly Stocked[], wanted: Wanted): boolean {
+  if (wanted.humidification !== 'collar') return true
+  return interfaceOf(stock, wanted)?.inlets.includes('air-ports') === true
+}
+
+function withoutPorts(stock: readonly Stocked[], wanted: Wanted): ChainAnswer {
+  const part = interfaceOf(stock, wanted) ?? patientFor(stock, wanted)
+  const refusals = [{ code: 'NO_AIR_PORTS', values: { part: part.label } }] as const
+  return { kind: 'refused', refusals, nearest: null }
+}
+
+function interfaceOf(stock: readonly Stocked[], wanted: Wanted): Part | undefined {
+  const id = wantedInterface(wanted)
+  return stock.find(({ part }) => part.id === id)?.part
+}
+
 /** Where the interface goes; without one, the tracheostomy tube. */
 function patientFor(stock: readonly Stocked[], wanted: Wanted): Part {
-  const id = wantedInterface(wanted)
-  const worn = stock.find(({ part }) => part.id === id)?.part.outlet ?? null
+  const worn = interfaceOf(stock, wanted)?.outlet ?? null
   return patientPartFor(worn) ?? patientPart('conical-15-male')
 }
 

@@ -36,6 +36,7 @@ export const REFUSAL_TEXTS: Readonly<Record<RefusalCode, RemarkText>> = {
   INLET_FED_TWICE: (v) => say('two parts feed one end of {part}', { part: part(v) }),
   OUTLET_LEADS_NOWHERE: (v) => say('{part} leads nowhere', { part: part(v) }),
   OUTLET_SPLIT: (v) => say('the flow of {part} is split', { part: part(v) }),
+  NO_AIR_PORTS: (v) => say('a collar sits on air ports, and {part} has none', { part: part(v) }),
   SPLIT_TO_TWO_PATIENTS: (v) =>
     say('{part} feeds two patients: nobody knows what each one gets', { part: part(v) }),
   NO_PATIENT: () => say('the chain does not reach the patient'),
@@ -162,6 +163,7 @@ export const MEND_TEXTS: Readonly<Record<RefusalCode, () => string>> = {
   INLET_FED_TWICE: () => say('leave one line'),
   OUTLET_LEADS_NOWHERE: () => say('join it or take it out'),
   OUTLET_SPLIT: () => say('one line from each outlet'),
+  NO_AIR_PORTS: () => say('choose another humidifier, or an air-entrainment mask'),
   SPLIT_TO_TWO_PATIENTS: () => say('a flowmeter for each patient'),
   NO_PATIENT: () => say('join the interface last'),
   NO_GAS_OUTLET: () => say('begin at an oxygen outlet'),
