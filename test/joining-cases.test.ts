@@ -371,6 +371,20 @@ describe('is refused with the reason', () => {
     ])
   })
 
+  it('a size whose label names another weight, and not one whose label names this', () => {
+    const shelf = (label: { readonly fitsMinKg?: number; readonly fitsMaxKg?: number }): Shelf => ({
+      ...DEMO_SHELF,
+      interfaces: DEMO_SHELF.interfaces.map((row) => ({
+        ...row,
+        sizes: row.sizes.map((one) => ({ ...one, ...label })),
+      })),
+    })
+    const at = (weightKg: number, label: object): ChainAnswer =>
+      solveChains({ shelf: shelf(label), wanted: ON_WALL, patient: { ...ADULT, weightKg } })
+    expect(refusedFor(at(38, { fitsMinKg: 40 }))).toEqual(['WRONG_SIZE'])
+    expect(at(42, { fitsMinKg: 40 }).kind).toBe('chains')
+  })
+
   it('a collar on a mask that has no air ports, which would be left out unseen', () => {
     expect(refusedFor(solved({ ...ON_WALL, humidification: 'collar' }))).toEqual(['NO_AIR_PORTS'])
     const pipes: Wanted = { ...ON_WALL, interfaceId: null, humidification: 'collar' }

@@ -274,6 +274,29 @@ describe('exclusions', () => {
     ).toBe(false)
   })
 
+  it('follow the weights on a device’s label in place of the usual ones of its size, either way', () => {
+    const infant = (weightKg: number) =>
+      caseOf({ patient: { ageYears: 0.1, weightKg, heightCm: 50 } })
+    const labelled = (label: { readonly fitsMinKg?: number; readonly fitsMaxKg?: number }) => ({
+      ...DEMO_SHELF,
+      interfaces: DEMO_SHELF.interfaces
+        .filter(({ id }) => id === 'nasal-cannula')
+        .map((row) => ({ ...row, sizes: row.sizes.map((one) => ({ ...one, ...label })) })),
+    })
+    const against = (weightKg: number, label: object) => {
+      const plan = makePlan({ case: infant(weightKg), shelf: labelled(label), draws: 64 })
+      const [reason] = plan.excluded
+        .filter(({ setUp }) => setUp.size === 'infant')
+        .flatMap(({ reasons }) => reasons)
+        .filter(({ code }) => code === 'SIZE_FOR_OTHER_WEIGHT')
+      return reason === undefined ? null : reasonText(reason)
+    }
+    expect(against(2.2, {})).toMatch(/infant is for 2\.5 kg and more, the patient weighs 2\.2 kg/)
+    expect(against(2.2, { fitsMinKg: 2 })).toBeNull()
+    expect(against(4, {})).toBeNull()
+    expect(against(4, { fitsMaxKg: 3.5 })).toMatch(/infant is for up to 3\.5 kg, .* weighs 4 kg/)
+  })
+
   it('name the weight at which high flow is no longer above the child ceiling, and there it is not', () => {
     const infant = (weightKg: number): Plan =>
       planOf(

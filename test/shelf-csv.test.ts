@@ -173,6 +173,8 @@ describe('the shelf as a spreadsheet', () => {
     ['simple-mask', 'sizes', 'adult', 'CELL_UNREADABLE', 'adult 4 (15 to 30)'],
     ['simple-mask', 'sizes', 'adult 4 | adult 5', 'DUPLICATE_ID', 'adult'],
     ['simple-mask', 'sizes', 'adult 4 (10 to 5)', 'RANGE_REVERSED', 'lower end'],
+    ['simple-mask', 'sizes', 'adult 4 (40 to 30 kg)', 'RANGE_REVERSED', 'lower end'],
+    ['simple-mask', 'sizes', 'adult 4 (from 900 kg)', 'WEIGHT_OUT_OF_RANGE', '0.3–400 kg'],
     ['simple-mask', 'valve settings', '0.28 at 4', 'SETTING_NOT_FOR_SET_UP', 'valve settings'],
     ['entrainment-mask', 'valve settings', '0.28 / 4', 'CELL_UNREADABLE', '0.24 at 2'],
     ['entrainment-mask', 'valve settings', '28 at 4', 'UNIT_SLIP_SUSPECTED', '0.28'],
@@ -204,6 +206,16 @@ describe('the shelf as a spreadsheet', () => {
     expect(changed?.changes.map(({ column }) => column)).toEqual([heading])
     const after = taken(DEMO_SHELF, reading).tubes?.find((row) => row.id === id)
     expect(after).toMatchObject(fields)
+  })
+
+  it('takes the weights on a label beside its flows, with one end or two', () => {
+    const cell = 'child 6 (10 to 25 kg) | adult 4 (5 to 10) (from 40,5 kg)'
+    const reading = readShelfCsv(withCell('simple-mask', 'sizes', cell), DEMO_SHELF)
+    const mask = taken(DEMO_SHELF, reading).interfaces.find(({ id }) => id === 'simple-mask')
+    expect(mask?.sizes).toEqual([
+      { size: 'child', count: 6, fitsMinKg: 10, fitsMaxKg: 25 },
+      { size: 'adult', count: 4, ratedMinLpm: 5, ratedMaxLpm: 10, fitsMinKg: 40.5 },
+    ])
   })
 
   it('leaves what a file has no column for, so that a list of counts is enough', () => {

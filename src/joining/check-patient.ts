@@ -1,5 +1,5 @@
 // Faults of chain and patient together: a size for another body, an opening that does not lead to the lungs, an exchanger worn with a humidifier. Leaves out the plan's own exclusions.
-import { sizesFor } from '../kit/sizes-for.ts'
+import { sizeSuits } from '../kit/sizes-for.ts'
 import { neckInUse } from '../physiology/airway-state.ts'
 import { placed } from './chain.ts'
 import type { Chain } from './chain.ts'
@@ -21,9 +21,9 @@ export function patientFaults(chain: Chain, patient: ChainPatient): readonly Ref
 }
 
 function sizeFaults(chain: Chain, patient: ChainPatient, at: number): readonly Refusal[] {
-  const { family, size, label } = placed(chain, at).part
+  const { family, size, label, fits } = placed(chain, at).part
   if (family === undefined || size === undefined) return []
-  if (sizesFor(family, patient).some((one) => one.size === size)) return []
+  if (sizeSuits({ family, size, body: patient, label: fits ?? {} })) return []
   const values = { part: label, size, ageYears: patient.ageYears }
   return [{ code: 'WRONG_SIZE', values, part: at }]
 }

@@ -3,6 +3,7 @@ import type { EndId, GasId } from '../kit/ends.ts'
 import type { FamilyId, SizeId } from '../kit/family-id.ts'
 import type { FittingKind, OutletKind, TubeKind } from '../kit/part-rows.ts'
 import type { HumidifierKind, HumidifierRow, ShelfSource } from '../kit/shelf.ts'
+import type { LabelWeight } from '../kit/shelf-row.ts'
 import type { SourceKind } from '../kit/source-row.ts'
 
 /** `patient`: the opening gas goes to. `other-line`: a line into the body that is not for gas. */
@@ -52,6 +53,8 @@ export interface Part {
   readonly fractions?: readonly number[]
   readonly family?: FamilyId
   readonly size?: SizeId
+  /** Whom an interface is for by its label. */
+  readonly fits?: LabelWeight
   /** The shelf's row of a source. */
   readonly source?: ShelfSource
   readonly humidifier?: HumidifierRow

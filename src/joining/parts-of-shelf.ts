@@ -6,6 +6,7 @@ import type { AirMeterRow, FittingRow, OutletRow, TubeRow } from '../kit/part-ro
 import { ratedRange } from '../kit/set-up-settings.ts'
 import type { HumidifierRow, InterfaceRow, ShelfSource, SizeStock } from '../kit/shelf.ts'
 import type { LabelFlow } from '../kit/shelf-row.ts'
+import { hasLabelWeight, labelWeight } from '../kit/weight-fit.ts'
 import {
   USUAL_AIR_METER_ENDS,
   USUAL_HUMIDIFIER_ENDS,
@@ -158,5 +159,6 @@ export function interfacePart(options: {
       : { fractions: settingsOf(row).map(({ o2Fraction }) => o2Fraction) }),
     family: row.family,
     size: stock.size,
+    ...(hasLabelWeight(stock) ? { fits: labelWeight(stock) } : {}),
   }
 }

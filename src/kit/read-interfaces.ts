@@ -17,7 +17,7 @@ import {
   requireField,
 } from './read-fields.ts'
 import type { Opened } from './read-fields.ts'
-import { readEnds } from './read-ends.ts'
+import { readEnds, reportSwapped } from './read-ends.ts'
 import { readRow } from './read-row.ts'
 import type { FixedTubing, InterfaceRow, PrintedSetting, SizeStock } from './shelf.ts'
 import { KEYS, RULES } from './shelf-rules.ts'
@@ -85,8 +85,11 @@ function readSize(options: {
   const count = readCount(node, 'count', RULES.count)
   const ratedMinLpm = readNumber(node, 'ratedMinLpm', RULES.ratedLpm)
   const ratedMaxLpm = readNumber(node, 'ratedMaxLpm', RULES.ratedLpm)
+  const fitsMinKg = readNumber(node, 'fitsMinKg', RULES.fitsKg)
+  const fitsMaxKg = readNumber(node, 'fitsMaxKg', RULES.fitsKg)
+  reportSwapped(node, { lower: 'fitsMinKg', higher: 'fitsMaxKg', unit: 'kg' })
   if (size === undefined || count === undefined) return undefined
-  const stock = { size, count, ...given({ ratedMinLpm, ratedMaxLpm }) }
+  const stock = { size, count, ...given({ ratedMinLpm, ratedMaxLpm, fitsMinKg, fitsMaxKg }) }
   reportReversed(node, stock, family)
   return stock
 }

@@ -5,6 +5,8 @@ import { INTERFACE_FAMILIES } from './interface-families.ts'
 import type { InterfaceFamily } from './interface-family.ts'
 import type { SetUp } from './set-up.ts'
 import type { InterfaceRow, ShelfSource, SizeStock } from './shelf.ts'
+import type { LabelWeight } from './shelf-row.ts'
+import { labelWeight } from './weight-fit.ts'
 import type { FlowStep } from './source-row.ts'
 
 /** Flow an interface may carry: as printed on the device where typed in, else as usual for the family and size. */
@@ -12,6 +14,8 @@ export interface RatedRange {
   readonly minLpm: number
   readonly maxLpm: number
   readonly isFromLabel: boolean
+  /** Whom the device is for by its label; empty where nothing is typed. */
+  readonly fits: LabelWeight
 }
 
 export interface Chain {
@@ -37,6 +41,7 @@ export function ratedRange(family: InterfaceFamily, stock: SizeStock): RatedRang
     minLpm: stock.ratedMinLpm ?? size.rated.minLpm,
     maxLpm: stock.ratedMaxLpm ?? size.rated.maxLpm,
     isFromLabel: stock.ratedMinLpm !== undefined || stock.ratedMaxLpm !== undefined,
+    fits: labelWeight(stock),
   }
 }
 

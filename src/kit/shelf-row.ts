@@ -17,6 +17,12 @@ export interface OwnEnds {
   readonly outletEnd?: EndId
 }
 
+/** Weights printed on the device whom it is for, kg. Either of them takes the place of the usual weights of its size; the usual ages stay. */
+export interface LabelWeight {
+  readonly fitsMinKg?: number
+  readonly fitsMaxKg?: number
+}
+
 /** Flows printed on the device's own label; they win over the usual ones and are shown as such. */
 export interface LabelFlow {
   readonly ratedMinLpm?: number

@@ -35,6 +35,7 @@ export const RULES = {
     slipFactor: PER_MILLE,
   },
   ratedLpm: { code: 'FLOW_OUT_OF_RANGE', min: 0.005, max: 100, unit: 'L/min' },
+  fitsKg: { code: 'WEIGHT_OUT_OF_RANGE', min: 0.3, max: 400, unit: 'kg' },
   flushLpm: { code: 'FLOW_OUT_OF_RANGE', min: 15, max: 150, unit: 'L/min' },
   o2Fraction: { code: 'FRACTION_OUT_OF_RANGE', min: 0.21, max: 1, slipFactor: PER_CENT },
   valveFraction: {
@@ -104,7 +105,7 @@ export const KEYS = {
   ward: ['id', 'name', 'beds'],
   interface: ['family', ...ROW, 'sizes', 'settings', 'hasCollar', 'inletEnds', 'tubing'],
   tubing: ['lengthM', 'boreMm'],
-  size: ['size', 'count', 'ratedMinLpm', 'ratedMaxLpm'],
+  size: ['size', 'count', 'ratedMinLpm', 'ratedMaxLpm', 'fitsMinKg', 'fitsMaxKg'],
   setting: ['o2Fraction', 'minimumLpm', 'fastBreathingLpm'],
   humidifier: [
     'kind',

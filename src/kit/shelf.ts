@@ -3,7 +3,7 @@ import type { EntrainmentSetting } from './families/entrainment.ts'
 import type { EndId } from './ends.ts'
 import type { FamilyId, SizeId } from './family-id.ts'
 import type { AirMeterRow, FittingRow, OutletRow, TubeRow } from './part-rows.ts'
-import type { LabelFlow, OwnEnds, ShelfRow } from './shelf-row.ts'
+import type { LabelFlow, LabelWeight, OwnEnds, ShelfRow } from './shelf-row.ts'
 import type { SourceRow } from './source-row.ts'
 
 export const SHELF_VERSION = 1
@@ -17,8 +17,8 @@ export interface Ward {
   readonly beds: number
 }
 
-/** One size of an interface: how many there are, and the flows printed on the device where they differ from the usual. */
-export interface SizeStock {
+/** One size of an interface: how many there are, and the flows and weights printed on the device where they differ from the usual. */
+export interface SizeStock extends LabelWeight {
   readonly size: SizeId
   readonly count: number
   /** Typed from the device's own label; wins over the family's rated flow. */

@@ -4,6 +4,8 @@ import type { Provenance } from '../units/provenance.ts'
 import { INTERFACE_FAMILIES } from './interface-families.ts'
 import type { FamilyId, SizeId } from './family-id.ts'
 import type { InterfaceSize } from './interface-family.ts'
+import type { LabelWeight } from './shelf-row.ts'
+import { brokenWeight, hasLabelWeight } from './weight-fit.ts'
 
 export interface BodySize {
   readonly ageYears: number
@@ -35,6 +37,23 @@ export function sizesFor(family: FamilyId, body: BodySize): readonly SuitableSiz
     .toSorted((a, b) => Number(b.suits === 'preferred') - Number(a.suits === 'preferred'))
 }
 
+/** Whether one size suits a body; weights typed from its label take the place of the usual ones where the weight is known. */
+export function sizeSuits(options: {
+  readonly family: FamilyId
+  readonly size: SizeId
+  readonly body: BodySize
+  readonly label: LabelWeight
+}): boolean {
+  const { family, size: id, body, label } = options
+  const { ageYears, weightKg } = body
+  if (weightKg === undefined || !hasLabelWeight(label))
+    return sizesFor(family, body).some(({ size }) => size === id)
+  requireBody(body)
+  const size = INTERFACE_FAMILIES[family].sizes.find((one) => one.id === id)
+  if (size === undefined || ageYears < size.ageYearsMin || ageYears > size.ageYearsMax) return false
+  return brokenWeight({ size, label, weightKg }) === null
+}
+
 /** The size a body of this age and weight usually wears. */
 export function usualSize(body: BodySize): SizeId {
   requireBody(body)
@@ -50,8 +69,7 @@ function isAcceptable(size: InterfaceSize, body: BodySize): boolean {
   const { ageYears, weightKg } = body
   if (ageYears < size.ageYearsMin || ageYears > size.ageYearsMax) return false
   if (weightKg === undefined) return size.id !== 'preterm'
-  if (weightKg < (size.weightKgMin ?? 0)) return false
-  return weightKg <= (size.weightKgMax ?? Number.POSITIVE_INFINITY)
+  return brokenWeight({ size, label: {}, weightKg }) === null
 }
 
 export interface CannulaCeiling extends Provenance {

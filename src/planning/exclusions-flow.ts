@@ -1,9 +1,9 @@
 // Exclusions that follow from size, rated flow and the kind of goal.
-import { assert } from '../errors.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import type { InterfaceSize } from '../kit/interface-family.ts'
 import type { SetUp } from '../kit/set-up.ts'
-import { cannulaCeiling, sizesFor } from '../kit/sizes-for.ts'
+import { cannulaCeiling } from '../kit/sizes-for.ts'
+import { brokenWeight } from '../kit/weight-fit.ts'
 import type { ExclusionRule, Found, PlanSubject } from './exclusion-rule.ts'
 
 /** High flow in small children: 2 L/min for each kg up to this weight (local policy decides; common practice). */
@@ -49,14 +49,15 @@ export const exclusionsByFlow: readonly ExclusionRule[] = [
   {
     code: 'SIZE_FOR_OTHER_WEIGHT',
     known: 'common-practice',
-    applies: (subject, setUp) => {
+    applies: (subject, setUp, { fits }) => {
       const size = sizeOfSetUp(setUp)
       if (size === null || !isWithinAge(size, subject)) return null
-      if (sizesFor(setUp.family, subject).some((one) => one.size === size.id)) return null
-      const limitKg = size.weightKgMax ?? size.weightKgMin
-      assert(limitKg !== undefined, 'only a size with a weight can be for another weight')
+      const { weightKg } = subject
+      const broken = brokenWeight({ size, label: fits, weightKg })
+      if (broken === null) return null
+      const { limitKg, isTooHeavy } = broken
       return {
-        values: { size: setUp.size, weightKg: subject.weightKg, limitKg },
+        values: { size: setUp.size, weightKg, limitKg, end: isTooHeavy ? 'most' : 'least' },
         flip: { path: 'patient.weightKg', value: limitKg, unit: 'kg' },
       }
     },

@@ -31,12 +31,16 @@ export const EXCLUSION_TEXTS: RemarkTexts = {
       size: sizeOf(v),
       age: ageText(numberOf(v, 'ageYears')),
     }),
-  SIZE_FOR_OTHER_WEIGHT: (v) =>
-    say('size {size} is for up to {limit}, the patient weighs {weight}', {
+  SIZE_FOR_OTHER_WEIGHT: (v) => {
+    const values = {
       size: sizeOf(v),
       limit: kgText(numberOf(v, 'limitKg')),
       weight: kgText(numberOf(v, 'weightKg')),
-    }),
+    }
+    return textOf(v, 'end') === 'least'
+      ? say('size {size} is for {limit} and more, the patient weighs {weight}', values)
+      : say('size {size} is for up to {limit}, the patient weighs {weight}', values)
+  },
   BELOW_RATED_FLOW: (v) =>
     say('{flow} is below the least flow for this {family}, {limit}: rebreathing or an empty bag', {
       flow: flowOf(v),

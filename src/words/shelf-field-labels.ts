@@ -38,6 +38,14 @@ const LABELS: Readonly<Record<string, ShelfLabel>> = {
     label: say('highest flow on its label'),
     help: say('only where printed on the device; it wins over ours'),
   },
+  'sizes[].fitsMinKg': {
+    label: say('least weight on its label'),
+    help: say('only where printed on the device; it wins over ours'),
+  },
+  'sizes[].fitsMaxKg': {
+    label: say('highest weight on its label'),
+    help: say('only where printed on the device; it wins over ours'),
+  },
   ratedMinLpm: {
     label: say('lowest flow on its label'),
     help: say('only where printed on the device; it wins over ours'),

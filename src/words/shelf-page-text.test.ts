@@ -4,7 +4,7 @@ import { FAMILY_IDS } from '../kit/family-id.ts'
 import { INTERFACE_FAMILIES } from '../kit/interface-families.ts'
 import { sizesFor } from '../kit/sizes-for.ts'
 import type { BodySize } from '../kit/sizes-for.ts'
-import { fitsText } from './shelf-page-text.ts'
+import { fitsAgesText, fitsText, labelWeightText } from './shelf-page-text.ts'
 
 const OLDEST_YEARS = 120
 const CANNULA = new Map(
@@ -20,6 +20,14 @@ describe('whom a size fits', () => {
     ['adult', 'fits from 10 years'],
   ] as const)('%s %s', (size, text) => {
     expect(CANNULA.get(size)).toBe(text)
+  })
+
+  it('is said by the weights of its label beside the usual ages, where they are typed', () => {
+    const [, newborn] = INTERFACE_FAMILIES['nasal-cannula'].sizes
+    expect(newborn && fitsAgesText(newborn)).toBe('fits up to 6 months')
+    expect(labelWeightText({ fitsMinKg: 2.5, fitsMaxKg: 10 })).toBe('2.5–10 kg')
+    expect(labelWeightText({ fitsMinKg: 40 })).toBe('from 40 kg')
+    expect(labelWeightText({ fitsMaxKg: 3.25 })).toBe('up to 3.25 kg')
   })
 
   it.each(FAMILY_IDS)('is said of every size of %s, and is what the plan goes by', (family) => {

@@ -1,6 +1,7 @@
 // What the Shelf page says: browsing, counting, adding, editing. Leaves out names of fields and of what lies on the shelf.
 import type { SizeId } from '../kit/family-id.ts'
 import type { InterfaceSize } from '../kit/interface-family.ts'
+import type { LabelWeight } from '../kit/shelf-row.ts'
 import { SIZE_NAMES } from './names.ts'
 import { numberText, plainNumberText, withUnit } from './number-text.ts'
 import { say } from './say.ts'
@@ -136,11 +137,31 @@ export function fitsText(size: InterfaceSize): string {
     })
   if (ageYearsMax >= AGE_YEARS_OPEN)
     return say('fits from {age}', { age: withUnit(from.number, from.unit) })
+  if (ageYearsMin === 0 && weightKgMin === undefined)
+    return say('fits up to {age}', { age: withUnit(to.number, to.unit) })
   const low = from.unit === to.unit ? from.number : withUnit(from.number, from.unit)
   const ages = `${low}–${withUnit(to.number, to.unit)}`
   if (weightKgMin === undefined) return say('fits {ages}', { ages })
   const weight = withUnit(plainNumberText(weightKgMin), 'kg')
   return say('fits {ages}, from {weight}', { ages, weight })
+}
+
+/** The same by age alone. */
+export function fitsAgesText({
+  weightKgMin: _least,
+  weightKgMax: _most,
+  ...size
+}: InterfaceSize): string {
+  return fitsText(size)
+}
+
+/** "10–25 kg", "from 10 kg", "up to 25 kg"; as typed, never rounded. */
+export function labelWeightText({ fitsMinKg, fitsMaxKg }: LabelWeight): string {
+  const kg = (value: number): string => withUnit(plainNumberText(value), 'kg')
+  if (fitsMinKg === undefined)
+    return fitsMaxKg === undefined ? '' : say('up to {weight}', { weight: kg(fitsMaxKg) })
+  if (fitsMaxKg === undefined) return say('from {weight}', { weight: kg(fitsMinKg) })
+  return `${plainNumberText(fitsMinKg)}–${kg(fitsMaxKg)}`
 }
 
 /** In the unit people count a life of that length in; days and months are whole. */

@@ -48,7 +48,7 @@ function codes(options: {
 function reasonsFor(subject: PlanSubject, setUp: SetUp): ReturnType<typeof exclusionsOf> {
   const rated = INTERFACE_FAMILIES[setUp.family].sizes.find(({ id }) => id === setUp.size)?.rated
   if (rated === undefined) throw new Error(`no such size of ${setUp.family}`)
-  return exclusionsOf(subject, { setUp, rated: { ...rated, isFromLabel: false } })
+  return exclusionsOf(subject, { setUp, rated: { ...rated, isFromLabel: false, fits: {} } })
 }
 
 const MIST = (() => {

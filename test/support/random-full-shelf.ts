@@ -69,6 +69,8 @@ function face(random: Random): Row {
         count: whole(random, 2000),
         ...maybe(random, () => ({ ratedMinLpm: number(random, 0.005, rated.minLpm) })),
         ...maybe(random, () => ({ ratedMaxLpm: number(random, rated.maxLpm, 100) })),
+        ...maybe(random, () => ({ fitsMinKg: number(random, 0.3, 40) })),
+        ...maybe(random, () => ({ fitsMaxKg: number(random, 40, 400) })),
       })),
     ...(entrainsAir === 'no' ? {} : maybe(random, () => ({ settings: settings(random) }))),
     ...maybe(random, () => ({ hasCollar: random() < 0.5 })),

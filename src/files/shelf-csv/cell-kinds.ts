@@ -70,9 +70,9 @@ function numberOnly(item: string | undefined, bounds: CellBounds): number | stri
 }
 
 const SIZE =
-  /^(\S+)\s+([^\s()]+)(?:\s*\(\s*(?:from\s+(\S+?)|to\s+(\S+?)|(\S+)\s+to\s+(\S+?))\s*\))?$/
+  /^(\S+)\s+([^\s()]+)(?:\s*\(\s*(?:from\s+(\S+?)|to\s+(\S+?)|(\S+)\s+to\s+(\S+?))\s*\))?(?:\s*\(\s*(?:from\s+(\S+?)|to\s+(\S+?)|(\S+)\s+to\s+(\S+?))\s*kg\s*\))?$/
 
-/** `adult 4 (15 to 30)`: size, how many, and the flows on its label. */
+/** `adult 4 (15 to 30) (from 40 kg)`: size, how many, and the flows and weights on its label. */
 export const SIZES: CellKind = {
   form: 'sizes',
   bounds: RULES.count,
@@ -82,28 +82,50 @@ export const SIZES: CellKind = {
   read: (text) => splitItems(text).map(sizeIn),
 }
 
-function sizeText({ size, count, ratedMinLpm, ratedMaxLpm }: SizeStock): string {
+function sizeText({
+  size,
+  count,
+  ratedMinLpm,
+  ratedMaxLpm,
+  fitsMinKg,
+  fitsMaxKg,
+}: SizeStock): string {
   const head = `${size} ${numberText(count, RULES.count)}`
-  const min = ratedMinLpm === undefined ? undefined : numberText(ratedMinLpm, RULES.ratedLpm)
-  const max = ratedMaxLpm === undefined ? undefined : numberText(ratedMaxLpm, RULES.ratedLpm)
-  if (min === undefined) return max === undefined ? head : `${head} (to ${max})`
-  return max === undefined ? `${head} (from ${min})` : `${head} (${min} to ${max})`
+  const flows = rangeText({ min: ratedMinLpm, max: ratedMaxLpm, bounds: RULES.ratedLpm, unit: '' })
+  const weights = rangeText({ min: fitsMinKg, max: fitsMaxKg, bounds: RULES.fitsKg, unit: ' kg' })
+  return `${head}${flows}${weights}`
+}
+
+/** ` (15 to 30)`, ` (from 15)`, ` (to 30)`, or nothing. */
+function rangeText(of: {
+  readonly min: number | undefined
+  readonly max: number | undefined
+  readonly bounds: CellBounds
+  readonly unit: string
+}): string {
+  const { bounds, unit } = of
+  const min = of.min === undefined ? undefined : numberText(of.min, bounds)
+  const max = of.max === undefined ? undefined : numberText(of.max, bounds)
+  if (min === undefined) return max === undefined ? '' : ` (to ${max}${unit})`
+  return max === undefined ? ` (from ${min}${unit})` : ` (${min} to ${max}${unit})`
 }
 
 function sizeIn(item: string): unknown {
   const found = SIZE.exec(item)
   if (found === null) return item
-  const [, size, count = '', from, to, low, high] = found
+  const [, size, count = '', from, to, low, high, fromKg, toKg, lowKg, highKg] = found
   return {
     size,
     count: numberIn(count, RULES.count),
-    ...rated('ratedMinLpm', from ?? low),
-    ...rated('ratedMaxLpm', to ?? high),
+    ...typed('ratedMinLpm', from ?? low, RULES.ratedLpm),
+    ...typed('ratedMaxLpm', to ?? high, RULES.ratedLpm),
+    ...typed('fitsMinKg', fromKg ?? lowKg, RULES.fitsKg),
+    ...typed('fitsMaxKg', toKg ?? highKg, RULES.fitsKg),
   }
 }
 
-function rated(key: string, text: string | undefined): object {
-  return text === undefined ? {} : { [key]: numberIn(text, RULES.ratedLpm) }
+function typed(key: string, text: string | undefined, bounds: CellBounds): object {
+  return text === undefined ? {} : { [key]: numberIn(text, bounds) }
 }
 
 const SETTING = /^(\S+)\s+at\s+([^\s()]+)(?:\s*\(\s*fast\s+(\S+?)\s*\))?$/

@@ -86,7 +86,7 @@ export const CELL_FORMS = {
   numbers: '0.5 | 1 | 2',
   names: 'one | two | none',
   yesNo: 'yes',
-  sizes: 'child 6 | adult 4 (15 to 30) | infant 2 (to 6) | newborn 1 (from 1)',
+  sizes: 'child 6 (10 to 25 kg) | adult 4 (15 to 30) | infant 2 (to 6) | newborn 1 (from 1)',
   settings: '0.24 at 2 | 0.28 at 4 (fast 6)',
   modes: 'constant-flow: Steady | cycles-pressure: Support',
 } as const

@@ -5,10 +5,17 @@ import type { InterfaceSize } from '../../kit/interface-family.ts'
 import type { InterfaceRow, Shelf, ShelfSource, SizeStock } from '../../kit/shelf.ts'
 import { SOURCE_KINDS } from '../../kit/shelf-rules.ts'
 import { USUAL_SOURCE_ENDS } from '../../kit/usual-ends.ts'
+import { hasLabelWeight } from '../../kit/weight-fit.ts'
 import { plainNumberText, withUnit } from '../../words/number-text.ts'
 import { shelfLabel } from '../../words/shelf-field-labels.ts'
 import { YES_NO_NAMES } from '../../words/shelf-names.ts'
-import { SHELF_PAGE, entryText, fitsText } from '../../words/shelf-page-text.ts'
+import {
+  SHELF_PAGE,
+  entryText,
+  fitsAgesText,
+  fitsText,
+  labelWeightText,
+} from '../../words/shelf-page-text.ts'
 import type { Fact } from '../parts/facts.tsx'
 import { choiceName, placeName } from './choice-names.ts'
 import { NO, YES, draftOf, entriesOf, entryCount } from './row-draft.ts'
@@ -17,7 +24,7 @@ import { groupsOf, listOf } from './row-fields.ts'
 import type { GroupId, RowField } from './row-fields.ts'
 
 const SHOWN_APART = ['label', 'count', 'kind', 'family', 'place', 'wardMarking']
-const FROM_LABEL = ['ratedMinLpm', 'ratedMaxLpm']
+const FROM_LABEL = ['ratedMinLpm', 'ratedMaxLpm', 'fitsMinKg', 'fitsMaxKg']
 
 /** Every field that is given; of sources also the end gas leaves by, and what nobody has said of failures, filter and modes. */
 export function factsOf(shelf: Shelf, list: RowList, row: AnyRow): readonly Fact[] {
@@ -121,10 +128,12 @@ function numbersText(texts: readonly string[]): string {
   return `${texts.slice(0, 3).join(', ')} … ${texts.slice(-2).join(', ')}`
 }
 
-/** "fits 1–13 years (usual)"; a size its family does not come in fits nobody we know of. */
+/** "fits 1–13 years (usual)", and the weights of its label; a size its family does not come in fits nobody we know of. */
 export function whomText(row: InterfaceRow, stock: SizeStock): string {
   const size = sizeOfRow(row, stock)
-  return size === undefined ? '' : `${fitsText(size)} (${SHELF_PAGE.ours()})`
+  if (size === undefined) return ''
+  if (!hasLabelWeight(stock)) return `${fitsText(size)} (${SHELF_PAGE.ours()})`
+  return `${fitsAgesText(size)} (${SHELF_PAGE.ours()}), ${labelWeightText(stock)} (${SHELF_PAGE.fromLabel()})`
 }
 
 function sizeOfRow(row: InterfaceRow, stock: SizeStock): InterfaceSize | undefined {

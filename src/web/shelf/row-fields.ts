@@ -46,6 +46,7 @@ const choice = (path: string, choices: readonly string[]): RowField => ({
 const yesNo = (path: string): RowField => ({ path, kind: 'switch' })
 
 const LPM = 'L/min'
+const KG = 'kg'
 /** In every row, with the kind before it. */
 const NAMED = [text('label'), text('wardMarking')]
 const COUNTED = [choice('place', []), number('count')]
@@ -66,6 +67,8 @@ const GROUPS: Readonly<Record<RowList, readonly FieldGroup[]>> = {
         number('sizes[].count'),
         number('sizes[].ratedMinLpm', LPM),
         number('sizes[].ratedMaxLpm', LPM),
+        number('sizes[].fitsMinKg', KG),
+        number('sizes[].fitsMaxKg', KG),
       ],
     },
     {
