@@ -205,11 +205,11 @@ describe('rules of feeding', () => {
     const labelled = ALL.filter(({ setUp }) => setUp.interfaceId === 'non-rebreather-30')
     expect(labelled.length).toBeGreaterThan(5)
     for (const { rated, setUp } of labelled) {
-      expect(rated).toEqual({ minLpm: 15, maxLpm: 30, isFromLabel: true })
+      expect(rated).toEqual({ minLpm: 15, maxLpm: 30, isFromLabel: true, fits: {} })
       expect(setUp.flow.kind).toBe('scale')
     }
     const usual = ALL.find(({ id }) => id === 'non-rebreather/adult@wall-15#12')
-    expect(usual?.rated).toEqual({ minLpm: 10, maxLpm: 15, isFromLabel: false })
+    expect(usual?.rated).toEqual({ minLpm: 10, maxLpm: 15, isFromLabel: false, fits: {} })
   })
 
   it('feeds prongs for high flow from blended gas only', () => {

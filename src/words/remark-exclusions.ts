@@ -32,14 +32,20 @@ export const EXCLUSION_TEXTS: RemarkTexts = {
       age: ageText(numberOf(v, 'ageYears')),
     }),
   SIZE_FOR_OTHER_WEIGHT: (v) => {
-    const values = {
-      size: sizeOf(v),
-      limit: kgText(numberOf(v, 'limitKg')),
-      weight: kgText(numberOf(v, 'weightKg')),
-    }
+    const size = sizeOf(v)
+    const limit = kgText(numberOf(v, 'limitKg'))
+    const weight = kgText(numberOf(v, 'weightKg'))
     return textOf(v, 'end') === 'least'
-      ? say('size {size} is for {limit} and more, the patient weighs {weight}', values)
-      : say('size {size} is for up to {limit}, the patient weighs {weight}', values)
+      ? say('size {size} is for {limit} and more, the patient weighs {weight}', {
+          size,
+          limit,
+          weight,
+        })
+      : say('size {size} is for up to {limit}, the patient weighs {weight}', {
+          size,
+          limit,
+          weight,
+        })
   },
   BELOW_RATED_FLOW: (v) =>
     say('{flow} is below the least flow for this {family}, {limit}: rebreathing or an empty bag', {
