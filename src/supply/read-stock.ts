@@ -3,8 +3,6 @@ import type { Problem } from '../errors.ts'
 import {
   given,
   isGiven,
-  newReading,
-  openObject,
   pathOf,
   problemValue,
   readNumber,
@@ -17,13 +15,14 @@ import {
   openEach,
   optionalSwitch,
   optionalText,
+  readWhole,
   readVersion,
   reportTwins,
   requiredNumber,
   requiredText,
   wholeNumber,
 } from './supply-field.ts'
-import { SUPPLY_ALIASES, SUPPLY_KEYS, SUPPLY_NUMBERS } from './supply-fields.ts'
+import { SUPPLY_KEYS, SUPPLY_NUMBERS } from './supply-fields.ts'
 
 export const STOCK_VERSION = 1
 
@@ -40,18 +39,8 @@ export type ReadStock =
 
 /** Every problem at once; nothing is converted. Bounds are those of stockAnswer. */
 export function readStock(input: unknown): ReadStock {
-  const reading = newReading()
-  const root = openObject({
-    reading,
-    path: '',
-    value: input,
-    keys: SUPPLY_KEYS.stock,
-    aliases: SUPPLY_ALIASES,
-  })
-  const stock = root === undefined ? undefined : stockOf(root)
-  const { problems } = reading
-  if (stock === undefined || problems.length > 0) return { ok: false, problems }
-  return { ok: true, stock }
+  const read = readWhole(input, SUPPLY_KEYS.stock, stockOf)
+  return read.ok ? { ok: true, stock: read.value } : read
 }
 
 function stockOf(root: Node): StockFile {

@@ -3,8 +3,6 @@ import type { Problem } from '../errors.ts'
 import {
   given,
   isGiven,
-  newReading,
-  openObject,
   readChoice,
   readNumber,
   report,
@@ -21,6 +19,7 @@ import {
   optionalSwitch,
   optionalText,
   readBeside,
+  readWhole,
   readGauge,
   readSetUpField,
   readVersion,
@@ -29,7 +28,7 @@ import {
   requiredText,
   wholeNumber,
 } from './supply-field.ts'
-import { SUPPLY_ALIASES, SUPPLY_KEYS, SUPPLY_NUMBERS } from './supply-fields.ts'
+import { SUPPLY_KEYS, SUPPLY_NUMBERS } from './supply-fields.ts'
 import type { PlannedLeg } from './transfer-leg.ts'
 import type { TransferQuestion } from './transfer.ts'
 import { DEFAULT_RESERVE, LEG_KINDS, type ReserveRule } from './transport.ts'
@@ -52,18 +51,8 @@ export type ReadTransfer =
 
 /** Every problem at once. Pressures in bar or psi become kPa, an altitude a pressure; nothing else changes. */
 export function readTransfer(input: unknown): ReadTransfer {
-  const reading = newReading()
-  const root = openObject({
-    reading,
-    path: '',
-    value: input,
-    keys: SUPPLY_KEYS.transfer,
-    aliases: SUPPLY_ALIASES,
-  })
-  const transfer = root === undefined ? undefined : transferOf(root)
-  const { problems } = reading
-  if (transfer === undefined || problems.length > 0) return { ok: false, problems }
-  return { ok: true, transfer }
+  const read = readWhole(input, SUPPLY_KEYS.transfer, transferOf)
+  return read.ok ? { ok: true, transfer: read.value } : read
 }
 
 /** The question of a transfer file with the shelf whose sources it uses; nothing else is added. */

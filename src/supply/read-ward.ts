@@ -3,8 +3,6 @@ import type { Problem } from '../errors.ts'
 import {
   given,
   isGiven,
-  newReading,
-  openObject,
   pathOf,
   readChoice,
   readNumber,
@@ -20,6 +18,7 @@ import {
   optionalSwitch,
   optionalText,
   readBeside,
+  readWhole,
   readGauge,
   readSetUpField,
   readVersion,
@@ -27,7 +26,7 @@ import {
   requiredText,
   wholeNumber,
 } from './supply-field.ts'
-import { SUPPLY_ALIASES, SUPPLY_KEYS, SUPPLY_NUMBERS } from './supply-fields.ts'
+import { SUPPLY_KEYS, SUPPLY_NUMBERS } from './supply-fields.ts'
 import {
   MIXER_DRIVES,
   OXYGEN_PLANTS,
@@ -52,19 +51,8 @@ const RETENTION_RISKS = [
 
 /** Every problem at once. What is read is kept as typed; pressures in bar or psi become kPa, nothing else changes. */
 export function readWard(input: unknown): ReadWard {
-  const reading = newReading()
-  const options = {
-    reading,
-    path: '',
-    value: input,
-    keys: SUPPLY_KEYS.ward,
-    aliases: SUPPLY_ALIASES,
-  }
-  const root = openObject(options)
-  const ward = root === undefined ? undefined : wardOf(root)
-  const { problems } = reading
-  if (ward === undefined || problems.length > 0) return { ok: false, problems }
-  return { ok: true, ward }
+  const read = readWhole(input, SUPPLY_KEYS.ward, wardOf)
+  return read.ok ? { ok: true, ward: read.value } : read
 }
 
 function wardOf(root: Node): WardFile | undefined {

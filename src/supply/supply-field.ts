@@ -1,10 +1,12 @@
 // Fields that ward and transfer files share: pressures in a unit of choice, gas beside a set-up, lists, required numbers. Leaves out what the files mean.
+import type { Problem } from '../errors.ts'
 import type { SetUpOnNow } from '../patient/case.ts'
 import { FIELD_ALIASES } from '../patient/aliases.ts'
 import { KEYS } from '../patient/case-fields.ts'
 import {
   given,
   isGiven,
+  newReading,
   openObject,
   pathOf,
   problemValue,
@@ -26,6 +28,22 @@ import {
   SUPPLY_NUMBERS,
   type GaugeUnit,
 } from './supply-fields.ts'
+
+/** A whole file from its root: what it says, or every problem at once. */
+export function readWhole<T>(
+  input: unknown,
+  keys: readonly string[],
+  read: (root: Node) => T | undefined,
+):
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly Problem[] } {
+  const reading = newReading()
+  const root = openObject({ reading, path: '', value: input, keys, aliases: SUPPLY_ALIASES })
+  const value = root === undefined ? undefined : read(root)
+  const { problems } = reading
+  if (value === undefined || problems.length > 0) return { ok: false, problems }
+  return { ok: true, value }
+}
 
 /** An object inside the file; undefined and reported where it is none. */
 export function openAt(node: Node, key: string, keys: readonly string[]): Node | undefined {

@@ -2,9 +2,9 @@
 import { useState } from 'react'
 import { Button } from 'react-aria-components'
 import { CYLINDER_TEXT } from '../../words/gas-cylinder-text.ts'
-import { GAS_TEXT } from '../../words/gas-page-text.ts'
 import { useSettings } from '../settings/settings-store.ts'
 import { siteAltitude } from '../settings/site-altitude.ts'
+import { BringBack } from './bring-back.tsx'
 import { CylinderCard } from './cylinder-card.tsx'
 import { EXAMPLE_CYLINDER, newCylinder } from './cylinder-form.ts'
 import type { KeptForm } from './kept-form.ts'
@@ -50,17 +50,13 @@ export function CylindersPart() {
         >
           {CYLINDER_TEXT.another()}
         </Button>
-        {before === null ? null : (
-          <Button
-            className="button"
-            onPress={() => {
-              change(before)
-              setBefore(null)
-            }}
-          >
-            {GAS_TEXT.bringBack()}
-          </Button>
-        )}
+        <BringBack
+          before={before}
+          onBack={(removed) => {
+            change(removed)
+            setBefore(null)
+          }}
+        />
       </div>
     </>
   )

@@ -6,6 +6,7 @@ import { FEED_CHOICES, feedText, onChoiceText } from '../../words/gas-transfer-c
 import { legHeading, TRANSFER_TEXT } from '../../words/gas-transfer-text.ts'
 import { legName } from '../../words/supply-names.ts'
 import { Fold } from '../parts/fold.tsx'
+import { BringBack } from './bring-back.tsx'
 import { GasChoice, GasNumber } from './gas-fields.tsx'
 import type { GasForm } from './gas-fields.tsx'
 import { withMovedRow, withoutRow } from './kept-form.ts'
@@ -52,17 +53,13 @@ export function Legs({
         >
           {TRANSFER_TEXT.addLeg()}
         </Button>
-        {before === null ? null : (
-          <Button
-            className="button"
-            onPress={() => {
-              change(before)
-              setBefore(null)
-            }}
-          >
-            {GAS_TEXT.bringBack()}
-          </Button>
-        )}
+        <BringBack
+          before={before}
+          onBack={(removed) => {
+            change(removed)
+            setBefore(null)
+          }}
+        />
       </div>
     </>
   )
