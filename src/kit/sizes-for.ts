@@ -5,7 +5,7 @@ import { INTERFACE_FAMILIES } from './interface-families.ts'
 import type { FamilyId, SizeId } from './family-id.ts'
 import type { InterfaceSize } from './interface-family.ts'
 import type { LabelWeight } from './shelf-row.ts'
-import { brokenWeight, hasLabelWeight } from './weight-fit.ts'
+import { brokenWeight } from './weight-fit.ts'
 
 export interface BodySize {
   readonly ageYears: number
@@ -29,7 +29,7 @@ export function sizesFor(family: FamilyId, body: BodySize): readonly SuitableSiz
   requireBody(body)
   const usual = usualSize(body)
   return INTERFACE_FAMILIES[family].sizes
-    .filter((size) => isAcceptable(size, body))
+    .filter((size) => isAcceptable(size, body, {}))
     .map(({ id }) => ({
       size: id,
       suits: id === usual ? ('preferred' as const) : ('acceptable' as const),
@@ -45,13 +45,9 @@ export function sizeSuits(options: {
   readonly label: LabelWeight
 }): boolean {
   const { family, size: id, body, label } = options
-  const { ageYears, weightKg } = body
-  if (weightKg === undefined || !hasLabelWeight(label))
-    return sizesFor(family, body).some(({ size }) => size === id)
   requireBody(body)
   const size = INTERFACE_FAMILIES[family].sizes.find((one) => one.id === id)
-  if (size === undefined || ageYears < size.ageYearsMin || ageYears > size.ageYearsMax) return false
-  return brokenWeight({ size, label, weightKg }) === null
+  return size !== undefined && isAcceptable(size, body, label)
 }
 
 /** The size a body of this age and weight usually wears. */
@@ -65,11 +61,11 @@ export function usualSize(body: BodySize): SizeId {
   return ageYears < USUAL_UNTIL_YEARS.child ? 'child' : 'adult'
 }
 
-function isAcceptable(size: InterfaceSize, body: BodySize): boolean {
+function isAcceptable(size: InterfaceSize, body: BodySize, label: LabelWeight): boolean {
   const { ageYears, weightKg } = body
   if (ageYears < size.ageYearsMin || ageYears > size.ageYearsMax) return false
   if (weightKg === undefined) return size.id !== 'preterm'
-  return brokenWeight({ size, label: {}, weightKg }) === null
+  return brokenWeight({ size, label, weightKg }) === null
 }
 
 export interface CannulaCeiling extends Provenance {

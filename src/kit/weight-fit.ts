@@ -6,7 +6,6 @@ export interface BrokenWeight {
   /** The end of the range that the body lies beyond, kg. */
   readonly limitKg: number
   readonly isTooHeavy: boolean
-  readonly isFromLabel: boolean
 }
 
 /** What is typed of a label and nothing else. */
@@ -31,9 +30,7 @@ export function brokenWeight(options: {
   const isFromLabel = hasLabelWeight(label)
   const leastKg = isFromLabel ? label.fitsMinKg : size.weightKgMin
   const mostKg = isFromLabel ? label.fitsMaxKg : size.weightKgMax
-  if (leastKg !== undefined && weightKg < leastKg)
-    return { limitKg: leastKg, isTooHeavy: false, isFromLabel }
-  if (mostKg !== undefined && weightKg > mostKg)
-    return { limitKg: mostKg, isTooHeavy: true, isFromLabel }
+  if (leastKg !== undefined && weightKg < leastKg) return { limitKg: leastKg, isTooHeavy: false }
+  if (mostKg !== undefined && weightKg > mostKg) return { limitKg: mostKg, isTooHeavy: true }
   return null
 }
